@@ -1,0 +1,52 @@
+using Estimator.Engine.Measures;
+
+namespace Estimator.Engine.House;
+
+/// <summary>From cost to price. Each value left out follows the bid table.</summary>
+public sealed record BidSettings
+{
+    /// <summary>Wage of the electrician, in dollars an hour.</summary>
+    public Money? ElectricianWage { get; init; }
+
+    /// <summary>Wage of the helper, in dollars an hour.</summary>
+    public Money? HelperWage { get; init; }
+
+    /// <summary>Helpers for each electrician.</summary>
+    public decimal? HelpersPerElectrician { get; init; }
+
+    /// <summary>Payroll tax, insurance and benefits on straight wages.</summary>
+    public Percent? BurdenPercent { get; init; }
+
+    /// <summary>Share of paid hours that is productive.</summary>
+    public Percent? ProductivePercent { get; init; }
+
+    /// <summary>Sales tax on material.</summary>
+    public Percent? MaterialTaxPercent { get; init; }
+
+    /// <summary>Permit fee.</summary>
+    public Money? Permit { get; init; }
+
+    /// <summary>Work by others.</summary>
+    public Money? Subcontract { get; init; }
+
+    /// <summary>Tools and machines hired for the job.</summary>
+    public Money? EquipmentHire { get; init; }
+
+    /// <summary>Overhead on direct cost.</summary>
+    public Percent? OverheadPercent { get; init; }
+
+    /// <summary>Contingency on direct cost.</summary>
+    public Percent? ContingencyPercent { get; init; }
+
+    /// <summary>Profit.</summary>
+    public Percent? ProfitPercent { get; init; }
+
+    /// <summary>Whether profit is a share of cost or of price.</summary>
+    public ProfitBasis? ProfitBasis { get; init; }
+
+    /// <summary>The price is rounded up to a multiple of this; zero leaves it to the cent.</summary>
+    public Money? RoundPriceTo { get; init; }
+
+    /// <summary>How long the bid stands, in days.</summary>
+    public int? ValidDays { get; init; }
+}

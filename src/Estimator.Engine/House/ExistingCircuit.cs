@@ -1,0 +1,25 @@
+using Estimator.Engine.Measures;
+
+namespace Estimator.Engine.House;
+
+/// <summary>A circuit that a panel already carries.</summary>
+public sealed record ExistingCircuit
+{
+    /// <summary>Stable id.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>What the directory says.</summary>
+    public string Name { get; init; } = "";
+
+    /// <summary>Breaker rating, in amperes.</summary>
+    public required Current BreakerA { get; init; }
+
+    /// <summary>1 or 2.</summary>
+    public int Poles { get; init; } = 1;
+
+    /// <summary>Whether it sits in half a space, as one side of a tandem.</summary>
+    public bool Tandem { get; init; }
+
+    /// <summary>Load for the load calculation, in volt-amperes; null when it counts as general lighting and receptacles.</summary>
+    public Power? LoadVa { get; init; }
+}

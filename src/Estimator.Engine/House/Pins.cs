@@ -1,0 +1,10 @@
+using System.Collections.Immutable;
+
+namespace Estimator.Engine.House;
+
+/// <summary>Choices of the engine that the user overruled.</summary>
+public sealed record Pins
+{
+    /// <summary>Circuits whose outlets and runs stay as stated.</summary>
+    public ImmutableArray<PinnedCircuit> Circuits { get; init; } = [];
+}
