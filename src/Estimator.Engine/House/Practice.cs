@@ -41,6 +41,9 @@ public sealed record Practice
     /// <summary>Highest voltage drop of a branch circuit that is accepted without a thicker conductor.</summary>
     public Percent? BranchVoltageDropPercent { get; init; }
 
+    /// <summary>Widest strip between the outlines of two rooms that is taken for a wall.</summary>
+    public Length? MaximumWallThickness { get; init; }
+
     /// <summary>Wiring method; null is NM-B.</summary>
     public WiringMethod? WiringMethod { get; init; }
 

@@ -16,6 +16,9 @@ public static class Roots
         return (long)(square - root * root > root ? root + 1 : root);
     }
 
+    /// <summary>The whole part of a square root.</summary>
+    public static int FloorOf(long square) => (int)Floor((UInt128)square);
+
     private static UInt128 Floor(UInt128 value)
     {
         if (value < 2)

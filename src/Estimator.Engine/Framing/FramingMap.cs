@@ -1,0 +1,231 @@
+using System.Collections.Immutable;
+using Estimator.Engine.Explanations;
+using Estimator.Engine.House;
+using Estimator.Engine.Measures;
+using Estimator.Engine.Rules;
+
+namespace Estimator.Engine.Framing;
+
+/// <summary>The ways of a cable through the framing of a house.</summary>
+/// <remarks>
+/// Along walls: through bored studs of one level. Overhead: up, across the joists of a level, down; also from level to level, where the upper end is
+/// met from under its floor, or over a riser in a stud bay at a corner of the upper level's rooms. Under the floor: down, across, up.
+/// Source: common practice, no source; horizontal ways keep square to the house.
+/// </remarks>
+public sealed class FramingMap
+{
+    private readonly FramedHouse _house;
+    private readonly ImmutableArray<OverheadRegion> _over;
+    private readonly Dictionary<(int Level, bool AboveSills), WallGraph> _walls = [];
+    private readonly int _plate;
+    private readonly int _lowRun;
+    private readonly int _cornerStuds;
+
+    /// <summary>A map of the house.</summary>
+    /// <param name="house">The house in canonical pose.</param>
+    public FramingMap(FramedHouse house)
+    {
+        _house = house;
+        _over = [.. house.Levels.Select(l => new OverheadRegion(house, l, l.JoistsAlongX))];
+        _plate = PracticeDefaults.PlateThickness.Inches().ToSixteenths();
+        _lowRun = WiringSettings.LowRunHeight.Inches().ToSixteenths();
+        _cornerStuds = (int)WiringSettings.CornerStuds.Number();
+    }
+
+    /// <summary>The length of a way; false where that way does not exist. Overhead always exists, bridged straight where no framing joins the ends.</summary>
+    public bool TryWay(Placement a, Placement b, RunWay way, out WayLength length)
+    {
+        length = default;
+        switch (way)
+        {
+            case RunWay.AlongWalls when CanBore(a, b) && Walls(a, b).TryWay(a, b, out var along, out var corners):
+                length = new WayLength(along, Math.Abs(a.Height - b.Height), along / StudSpacing(a.Level) + corners * _cornerStuds);
+                return true;
+            case RunWay.Underfloor when Under(a, b) is { } region && region.TryDistance(a.Spot, b.Spot, out var across, out var crossed):
+                length = new WayLength(across, a.Height + b.Height + 2 * _plate, 2 + crossed / JoistSpacing(a.Level));
+                return true;
+            case RunWay.Overhead:
+                length = Over(a, b).Length;
+                return true;
+            default:
+                return false;
+        }
+    }
+
+    /// <summary>A way with its turns and its explained lengths.</summary>
+    /// <exception cref="ArgumentException">That way does not exist.</exception>
+    public RunPath PathFor(Placement a, Placement b, RunWay way, PageWriter page)
+    {
+        if (!TryWay(a, b, way, out var length))
+        {
+            throw new ArgumentException($"There is no way {way} between these places.", nameof(way));
+        }
+
+        return new PathExplaining(_house, page).Explain(way switch
+        {
+            RunWay.AlongWalls => AlongWalls(a, b, length),
+            RunWay.Underfloor => BelowFloor(a, b, length),
+            _ => Overhead(a, b),
+        });
+    }
+
+    private PathDraft AlongWalls(Placement a, Placement b, WayLength length)
+    {
+        var points = Walls(a, b).Way(a, b);
+        Walls(a, b).TryWay(a, b, out var along, out var corners);
+        return new PathDraft
+        {
+            Way = RunWay.AlongWalls,
+            From = a,
+            To = b,
+            Turns = [.. points.Select((p, i) => new Waypoint(a.Level, p, i == points.Length - 1 ? b.Height : a.Height))],
+            Length = length,
+            Legs = [new PathLeg(along, [])],
+            Spacing = _house.Levels[a.Level].StudSpacing,
+            Spaced = along,
+            MoreBores = corners * _cornerStuds,
+        };
+    }
+
+    private PathDraft BelowFloor(Placement a, Placement b, WayLength length)
+    {
+        var region = Under(a, b)!;
+        region.TryDistance(a.Spot, b.Spot, out var across, out var crossed);
+        var (turns, corners) = region.Way(a.Spot, b.Spot);
+        return new PathDraft
+        {
+            Way = RunWay.Underfloor,
+            From = a,
+            To = b,
+            Turns = [new Waypoint(a.Level, a.Spot, a.Height), .. turns.Select(t => new Waypoint(a.Level, t, -_plate)), new Waypoint(b.Level, b.Spot, b.Height)],
+            Length = length,
+            Legs = [new PathLeg(across, corners)],
+            Spacing = _house.Levels[a.Level].JoistSpacing,
+            Spaced = crossed,
+            MoreBores = 2,
+        };
+    }
+
+    private PathDraft Overhead(Placement a, Placement b)
+    {
+        var over = Over(a, b);
+        var turns = new List<Waypoint> { new(over.Low.Level, over.Low.Spot, over.Low.Height) };
+        var legs = new List<PathLeg>();
+        var crossed = 0;
+        foreach (var stage in over.Stages)
+        {
+            var joined = _over[stage.Level].TryDistance(stage.From, stage.To, out var distance, out var across);
+            var (points, corners) = _over[stage.Level].Way(stage.From, stage.To);
+            turns.AddRange(points.Select(p => new Waypoint(stage.Level, p, LevelCeiling(stage.Level) + _plate)));
+            legs.Add(new PathLeg(joined ? distance : stage.From.SquareDistanceTo(stage.To), joined ? corners : []));
+            crossed += joined ? across : 0;
+        }
+
+        turns.Add(new Waypoint(over.High.Level, over.High.Spot, over.High.Height));
+        return new PathDraft
+        {
+            Way = RunWay.Overhead,
+            From = over.Low,
+            To = over.High,
+            Turns = [.. over.Low == a ? turns : Enumerable.Reverse(turns)],
+            Length = over.Length,
+            Legs = [.. legs],
+            Spacing = _house.Levels[over.Low.Level].JoistSpacing,
+            Spaced = crossed,
+            MoreBores = over.Plates,
+            Bridged = over.Bridged,
+        };
+    }
+
+    private OverheadWay Over(Placement a, Placement b)
+    {
+        var (low, high) = a.Level <= b.Level ? (a, b) : (b, a);
+        if (low.Level == high.Level)
+        {
+            var joined = _over[low.Level].TryDistance(low.Spot, high.Spot, out var distance, out var across);
+            distance = joined ? distance : low.Spot.SquareDistanceTo(high.Spot);
+            var plates = (low.Mount is Mount.Wall ? 1 : 0) + (high.Mount is Mount.Wall ? 1 : 0);
+            return new OverheadWay(
+                low, high, [new OverheadStage(low.Level, low.Spot, high.Spot)],
+                new WayLength(distance, Drop(low) + Drop(high), plates + across / JoistSpacing(low.Level)), plates, !joined);
+        }
+
+        return Climb(low, high);
+    }
+
+    // From the lower level's joists up: each level that is passed, and the upper one where its ceiling is the goal, is climbed in a stud bay at a
+    // corner of one of its rooms, the one that makes the way shortest.
+    private OverheadWay Climb(Placement low, Placement high)
+    {
+        var top = high.Mount is Mount.Ceiling ? high.Level : high.Level - 1;
+        var ways = new List<(long Length, int Across, bool Bridged, ImmutableArray<OverheadStage> Stages, PlanPoint At)>
+        {
+            (0, 0, false, [], low.Spot),
+        };
+        for (var level = low.Level; level <= top; level++)
+        {
+            var goals = level == top ? [high.Spot] : Risers(level + 1);
+            ways = [.. goals.Select(g => ways.Select(w => Extend(w, level, g)).MinBy(w => (w.Bridged, w.Length, w.Across)))];
+        }
+
+        var best = ways[0];
+        var plates = (low.Mount is Mount.Wall ? 1 : 0) + (high.Mount is Mount.Wall ? 1 : 0) + 2 * (top - low.Level);
+        var vertical = Math.Abs(Altitude(high) - Altitude(low));
+        return new OverheadWay(
+            low, high, best.Stages, new WayLength((int)best.Length, vertical, plates + best.Across / JoistSpacing(low.Level)), plates, best.Bridged);
+    }
+
+    private (long Length, int Across, bool Bridged, ImmutableArray<OverheadStage> Stages, PlanPoint At) Extend(
+        (long Length, int Across, bool Bridged, ImmutableArray<OverheadStage> Stages, PlanPoint At) way, int level, PlanPoint goal)
+    {
+        var joined = _over[level].TryDistance(way.At, goal, out var distance, out var across);
+        return (
+            way.Length + (joined ? distance : way.At.SquareDistanceTo(goal)),
+            way.Across + (joined ? across : 0),
+            way.Bridged || !joined,
+            way.Stages.Add(new OverheadStage(level, way.At, goal)),
+            goal);
+    }
+
+    private IEnumerable<PlanPoint> Risers(int level) =>
+        _house.Levels[level].Rooms.Where(r => _house.Rooms[r].Source.Kind is not (RoomKind.Void or RoomKind.Outdoors))
+            .SelectMany(r => _house.Rooms[r].Corners).Distinct().Order();
+
+    private WallGraph Walls(Placement a, Placement b)
+    {
+        var key = (a.Level, a.Height > _lowRun || b.Height > _lowRun);
+        if (!_walls.TryGetValue(key, out var graph))
+        {
+            graph = new WallGraph(_house, _house.Levels[a.Level], key.Item2);
+            _walls.Add(key, graph);
+        }
+
+        return graph;
+    }
+
+    private OverheadRegion? Under(Placement a, Placement b) =>
+        a.Level == b.Level && a.Mount is Mount.Wall && b.Mount is Mount.Wall && _house.Levels[a.Level].OpenBelow
+            ? _over[Math.Max(0, a.Level - 1)]
+            : null;
+
+    private bool CanBore(Placement a, Placement b) => a.Level == b.Level && a.Mount is Mount.Wall && b.Mount is Mount.Wall
+        && _house.Rooms[a.Room].Source.Walls is WallState.Open && _house.Rooms[b.Room].Source.Walls is WallState.Open;
+
+    private int Drop(Placement place) => place.Mount is Mount.Ceiling ? 0 : Math.Max(0, _house.Rooms[place.Room].Ceiling + _plate - place.Height);
+
+    private int Altitude(Placement place) =>
+        _house.Levels[place.Level].Elevation + (place.Mount is Mount.Ceiling ? _house.Rooms[place.Room].Ceiling + _plate : place.Height);
+
+    private int LevelCeiling(int level) => _house.Levels[level].Source.CeilingHeight.ToSixteenths();
+
+    private int StudSpacing(int level) => Sixteenths(_house.Levels[level].StudSpacing);
+
+    private int JoistSpacing(int level) => Sixteenths(_house.Levels[level].JoistSpacing);
+
+    private static int Sixteenths(Fact length) => Math.Max(1, length.AsLength().Value.ToSixteenths());
+
+    private sealed record OverheadStage(int Level, PlanPoint From, PlanPoint To);
+
+    private sealed record OverheadWay(
+        Placement Low, Placement High, ImmutableArray<OverheadStage> Stages, WayLength Length, int Plates, bool Bridged);
+}

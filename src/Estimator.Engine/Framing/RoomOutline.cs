@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using Estimator.Engine.Explanations;
+using Estimator.Engine.House;
+using Estimator.Engine.Measures;
+
+namespace Estimator.Engine.Framing;
+
+/// <summary>A room's outline on the user's grid, with the figures that the user gave.</summary>
+internal sealed record RoomOutline
+{
+    internal required Room Room { get; init; }
+
+    internal required int Level { get; init; }
+
+    /// <summary>Corners in the user's order, in sixteenths.</summary>
+    internal required ImmutableArray<PlanPoint> Corners { get; init; }
+
+    internal required ImmutableArray<(Fact X, Fact Y)> Facts { get; init; }
+
+    internal required ImmutableArray<ImmutableArray<PlanPoint>> Holes { get; init; }
+
+    internal required Fact Ceiling { get; init; }
+
+    internal required bool Arranged { get; init; }
+
+    internal static RoomOutline Of(Job job, Room room, string path, int level, IReadOnlyDictionary<string, PlanPoint> arranged, PageWriter page)
+    {
+        var facts = room.Size is { } size
+            ? Rectangle(room, size, path, arranged, page)
+            : [.. room.Corners.Select((c, i) => (Snap(page, $"{path}.corners[{i}][0]", c.X), Snap(page, $"{path}.corners[{i}][1]", c.Y)))];
+        var own = job.Levels.First(l => l.Rooms.Contains(room));
+        return new RoomOutline
+        {
+            Room = room,
+            Level = level,
+            Corners = [.. facts.Select(f => new PlanPoint(Sixteenths(f.X), Sixteenths(f.Y)))],
+            Facts = facts,
+            Holes = [.. room.Holes.Select(h => h.Select(p => new PlanPoint(p.X.ToSixteenths(), p.Y.ToSixteenths())).ToImmutableArray())],
+            Ceiling = room.CeilingHeight is { } ceiling
+                ? Snap(page, $"{path}.ceiling_height", ceiling)
+                : Snap(page, $"$.levels[{job.Levels.IndexOf(own)}].ceiling_height", own.CeilingHeight),
+            Arranged = arranged.ContainsKey(room.Id),
+        };
+    }
+
+    /// <summary>Floor area less holes, from the corners.</summary>
+    internal Fact Area(PageWriter page)
+    {
+        List<Fact> strips = [];
+        for (var i = 0; i < Facts.Length; i++)
+        {
+            var (a, b) = (Facts[i], Facts[(i + 1) % Facts.Length]);
+            strips.Add(page.Compute(
+                Operation.Difference, "area-strip", "Twice the area between a side and the origin", Unit.SquareFeet,
+                Times(page, a.X, b.Y), Times(page, b.X, a.Y)));
+        }
+
+        var twice = page.Sum("area-outline", "Twice the area of the outline", Unit.SquareFeet, strips);
+        var positive = page.Compute(Operation.Apart, "area-outline", "Twice the area, whichever way round it is listed", Unit.SquareFeet, twice, page.Constant("Nothing", 0, Unit.SquareFeet));
+        var outline = page.Compute(Operation.Quotient, "area-outline", "Area of the outline", Unit.SquareFeet, positive, page.Constant("Halves", 2));
+        return Holes.IsEmpty ? outline : page.Compute(Operation.Difference, "area-less-holes", "Floor area", Unit.SquareFeet, outline, HoleArea(page));
+    }
+
+    private Fact HoleArea(PageWriter page) => page.Given(
+        "$.levels", "Area of holes", Holes.Sum(h => (decimal)(long)Int128.Abs(Polygons.DoubleArea(h)) / 2 / (192m * 192m)), Unit.SquareFeet);
+
+    private static Fact Times(PageWriter page, Fact a, Fact b) => page.Compute(
+        Operation.Product, "area-product", "Product of coordinates", Unit.SquareFeet,
+        page.Compute(Operation.InFeet, "feet", "In feet", Unit.Feet, a), page.Compute(Operation.InFeet, "feet", "In feet", Unit.Feet, b));
+
+    private static ImmutableArray<(Fact X, Fact Y)> Rectangle(
+        Room room, RectangleSize size, string path, IReadOnlyDictionary<string, PlanPoint> arranged, PageWriter page)
+    {
+        var (x, y) = arranged.TryGetValue(room.Id, out var at)
+            ? (page.Given($"{path}.size", "Where the program set the room", Length.FromSixteenths(at.X)), page.Given($"{path}.size", "Where the program set the room", Length.FromSixteenths(at.Y)))
+            : (Snap(page, $"{path}.at[0]", room.At?.X ?? Length.Zero), Snap(page, $"{path}.at[1]", room.At?.Y ?? Length.Zero));
+        var (width, depth) = (Snap(page, $"{path}.size.width", size.Width), Snap(page, $"{path}.size.depth", size.Depth));
+        var right = page.Compute(Operation.Sum, "room-far-side", "Far side of the room", Unit.Length, x, width);
+        var top = page.Compute(Operation.Sum, "room-far-side", "Far side of the room", Unit.Length, y, depth);
+        return [(x, y), (right, y), (right, top), (x, top)];
+    }
+
+    private static Fact Snap(PageWriter page, string path, Length length)
+    {
+        var given = page.Given(path, "As stated", length);
+        var step = Length.FromSixteenths(1).ToNanometres();
+        return length.ToNanometres() % step == 0
+            ? given
+            : page.Compute(Operation.RoundNearest, "to-the-sixteenth", "To the nearest sixteenth of an inch", Unit.Length, given, page.Constant("Sixteenth of an inch", (int)step, Unit.Length));
+    }
+
+    private static int Sixteenths(Fact fact) => fact.AsLength().Value.ToSixteenths();
+}

@@ -1,0 +1,23 @@
+using System.Collections.Immutable;
+using Estimator.Engine.Measures;
+
+namespace Estimator.Engine.Wiring.Circuits;
+
+/// <summary>A circuit as the search leaves it: units, feed and protection, before runs and boxes are made.</summary>
+/// <param name="Group">The group it belongs to.</param>
+/// <param name="Rating">Breaker and conductors.</param>
+/// <param name="Wire">Size of the ungrounded conductors; thicker than the rating asks where voltage drop does.</param>
+/// <param name="Units">Its units.</param>
+/// <param name="Feed">How they are fed.</param>
+/// <param name="Protection">What the breaker protects against.</param>
+/// <param name="FirstProtects">Whether ground-fault protection sits in the first receptacle.</param>
+/// <param name="CostE4">Planning cost of breaker and feed, in ten-thousandths of a dollar.</param>
+internal sealed record DraftCircuit(
+    WiringGroup Group,
+    CircuitRating Rating,
+    WireSize Wire,
+    ImmutableArray<WiringUnit> Units,
+    FeedTree Feed,
+    Protection Protection,
+    bool FirstProtects,
+    long CostE4);

@@ -1,0 +1,6 @@
+namespace Estimator.Engine.Wiring.Circuits;
+
+/// <summary>A feeding link.</summary>
+/// <param name="From">The panel node or a box with an unswitched hot.</param>
+/// <param name="Unit">The unit that is fed at its entry box.</param>
+internal readonly record struct FeedLink(int From, int Unit);

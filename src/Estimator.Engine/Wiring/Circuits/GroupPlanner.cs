@@ -1,0 +1,136 @@
+using System.Collections.Immutable;
+using Estimator.Engine.Controls;
+using Estimator.Engine.House;
+using Estimator.Engine.Layout;
+using Estimator.Engine.Measures;
+using Estimator.Engine.Rules;
+using Estimator.Engine.Wiring.Boxes;
+using Estimator.Engine.Wiring.Routing;
+
+namespace Estimator.Engine.Wiring.Circuits;
+
+/// <summary>Plans the circuits of one group.</summary>
+internal sealed class GroupPlanner
+{
+    private readonly HouseLayout _layout;
+    private readonly ImmutableArray<DraftBox> _drafts;
+    private readonly WiringGroup _group;
+    private readonly WayCosts _costs;
+    private readonly CircuitRating _rating;
+    private readonly WireSize _wire;
+    private readonly int _panel;
+    private readonly FeedGrowing _growing;
+
+    internal GroupPlanner(
+        HouseLayout layout, ControlPlan controls, ImmutableArray<DraftBox> drafts, WiringGroup group, WayCosts costs, EntryLimits limits, CircuitRating rating,
+        WireSize wire)
+    {
+        (_layout, _drafts, _group, _costs, _rating, _wire) = (layout, drafts, group, costs, rating, wire);
+        _panel = costs.PanelNode(group.Panel);
+        var pins = PinnedLinks.Of(layout, drafts, group, _panel);
+        var cable = FeedCable.Of(layout.House.Job, wire, rating.Conductors);
+        long Cost(int a, int b) => pins.Holds(a, b) ? 0 : costs.Best(a, b, cable).CostE4;
+        long EntryCost(int a, int b) => a == _panel && pins.IsFed(b) ? 0 : Cost(a, b);
+        var making = new UnitMaking(layout, controls, drafts, _panel, EntryCost);
+        Units = [.. group.Units.Select(u => making.Make(u, rating))];
+        ImmutableArray<int> room = [.. drafts.Select(_ => 0)];
+        var builder = room.ToBuilder();
+        foreach (var unit in Units)
+        {
+            foreach (var box in unit.Exports)
+            {
+                builder[box] = Math.Max(0, limits.Entries(drafts[box], wire) - unit.LegsAt(box) - (box == unit.Entry ? 1 : 0));
+            }
+        }
+
+        _growing = new FeedGrowing(Units, _panel, builder.ToImmutable(), Cost, pins.IsEmpty ? costs.Prices.PanelEntryE4 : 0);
+    }
+
+    internal ImmutableArray<WiringUnit> Units { get; }
+
+    /// <summary>The partitions that were the best when they were found, for tests of the search.</summary>
+    internal List<ImmutableArray<ImmutableArray<int>>> Visited { get; private set; } = [];
+
+    internal ImmutableArray<DraftCircuit> Plan()
+    {
+        ImmutableArray<ImmutableArray<int>> circuits = [[.. Enumerable.Range(0, Units.Length)]];
+        if (_group.Pinned is null && Units.Length > 1)
+        {
+            var least = _group.Kind is CircuitKind.SmallAppliance ? (int)WiringSettings.SmallApplianceCircuits.Number() : 1;
+            var search = new CircuitSearch(Units.Length, m => Cost(m), least, (int)WiringSettings.SearchPasses.Number());
+            circuits = search.Divide();
+            Visited = search.Visited;
+        }
+
+        return [.. circuits.Select(c => Draft(c))];
+    }
+
+    /// <summary>All units of the group on one circuit.</summary>
+    internal DraftCircuit Together() => Draft([.. Enumerable.Range(0, Units.Length)]);
+
+    private long? Cost(ImmutableArray<int> members) => members.Length > 1 && !Fits(members) ? null : Draft(members).CostE4;
+
+    private bool Fits(ImmutableArray<int> members)
+    {
+        var outlets = members.Sum(m => Units[m].Outlets);
+        var load = members.Sum(m => Units[m].LoadVa);
+        var practice = _layout.House.Job.Practice;
+        var full = _rating.BreakerA.Value * _rating.Volts.Value;
+        var most = _rating.BreakerA.Value > CircuitRatings.For(CircuitKind.Lighting).Number()
+            ? practice.OutletsPer20A ?? PracticeDefaults.OutletsPer20A.Number()
+            : practice.OutletsPer15A ?? PracticeDefaults.OutletsPer15A.Number();
+        var byLoad = load <= full * PracticeDefaults.LightingLoadShare.Number() / 100m;
+        return _group.Kind is CircuitKind.Lighting && practice.OutletsPer15A is null ? byLoad : byLoad && outlets <= most;
+    }
+
+    private DraftCircuit Draft(ImmutableArray<int> members)
+    {
+        var arc = members.Any(m => Units[m].Boxes.Any(b => ProtectionNeeds.ArcFault(_layout, _drafts[b])));
+        var rooms = members.SelectMany(m => Units[m].Rooms).Distinct().Count() * _costs.Prices.RoomE4;
+        var open = Unprotected(members);
+        var inBreaker = With(members, -1, Breaker(arc, open), firstProtects: false, rooms);
+        var first = open ? FirstReceptacle(members) : -1;
+        if (first < 0 || Wanted is GroundFaultBy.Breaker)
+        {
+            return inBreaker;
+        }
+
+        var atFirst = With(members, first, Breaker(arc, groundFault: false), firstProtects: true, rooms + ExtraForReceptacle(first));
+        return Wanted is GroundFaultBy.FirstReceptacle || atFirst.CostE4 < inBreaker.CostE4 ? atFirst : inBreaker;
+    }
+
+    private GroundFaultBy Wanted => _layout.House.Job.Practice.GroundFaultBy ?? GroundFaultBy.Cheaper;
+
+    private DraftCircuit With(ImmutableArray<int> members, int first, Protection protection, bool firstProtects, long extra)
+    {
+        var feed = _growing.Grow(members, first);
+        var breaker = _costs.Prices.BreakerE4(_rating.Poles, protection);
+        return new DraftCircuit(
+            _group, _rating, _wire, [.. members.Select(m => Units[m])], Local(feed, members), protection, firstProtects, feed.CostE4 + breaker + extra);
+    }
+
+    private static FeedTree Local(FeedTree feed, ImmutableArray<int> members) =>
+        feed with { Links = [.. feed.Links.Select(l => l with { Unit = members.IndexOf(l.Unit) })] };
+
+    private bool Unprotected(ImmutableArray<int> members) => _group.GroundFault && members.SelectMany(m => Units[m].Boxes)
+        .Any(b => ProtectionNeeds.GroundFault(_layout, _drafts[b]) && !ProtectionNeeds.ProtectsItself(_layout, _drafts[b]));
+
+    private int FirstReceptacle(ImmutableArray<int> members)
+    {
+        var takes = members.Where(m => _rating.Poles == 1 && ProtectionNeeds.TakesGroundFaultReceptacle(_layout, _drafts[Units[m].Entry])).ToList();
+        var own = takes.Where(m => ProtectionNeeds.ProtectsItself(_layout, _drafts[Units[m].Entry])).ToList();
+        var cable = FeedCable.Of(_layout.House.Job, _wire, _rating.Conductors);
+        return (own.Count > 0 ? own : takes).DefaultIfEmpty(-1).MinBy(m => m < 0 ? 0 : _costs.Best(_panel, Units[m].Entry, cable).CostE4);
+    }
+
+    private long ExtraForReceptacle(int first) =>
+        ProtectionNeeds.ProtectsItself(_layout, _drafts[Units[first].Entry]) ? 0 : _costs.Prices.GroundFaultReceptacleE4;
+
+    private static Protection Breaker(bool arcFault, bool groundFault) => (arcFault, groundFault) switch
+    {
+        (true, true) => Protection.DualFunction,
+        (true, false) => Protection.ArcFault,
+        (false, true) => Protection.GroundFault,
+        _ => Protection.Plain,
+    };
+}

@@ -1,0 +1,32 @@
+using Estimator.Engine.House;
+using Estimator.Engine.Layout;
+using Estimator.Engine.Rules;
+using Estimator.Engine.Wiring.Boxes;
+
+namespace Estimator.Engine.Wiring.Circuits;
+
+/// <summary>What protection the devices of a box ask of their circuit.</summary>
+internal static class ProtectionNeeds
+{
+    /// <summary>Whether an outlet of the box must have ground-fault protection.</summary>
+    internal static bool GroundFault(HouseLayout layout, DraftBox draft) => Any(layout, draft, ProtectionRules.GroundFault);
+
+    /// <summary>Whether an outlet or device of the box must have arc-fault protection.</summary>
+    internal static bool ArcFault(HouseLayout layout, DraftBox draft) => Any(layout, draft, ProtectionRules.ArcFault);
+
+    /// <summary>Whether the box protects itself and what it feeds: its receptacle has ground-fault protection built in.</summary>
+    internal static bool ProtectsItself(HouseLayout layout, DraftBox draft) =>
+        draft.Devices.Any(d => layout.Devices[d].Kind is DeviceKind.GfciReceptacle);
+
+    /// <summary>Whether a receptacle with ground-fault protection could stand in the box.</summary>
+    internal static bool TakesGroundFaultReceptacle(HouseLayout layout, DraftBox draft) => draft.Devices.Length == 1
+        && layout.Devices[draft.Devices[0]].Kind is DeviceKind.DuplexReceptacle or DeviceKind.GfciReceptacle;
+
+    private static bool Any(HouseLayout layout, DraftBox draft, Func<CodeEdition, OutletPlace, ProtectionRule> rule)
+    {
+        var edition = layout.House.Job.Code.Edition;
+        return draft.Equipment >= 0
+            ? rule(edition, OutletPlaces.Of(layout, layout.Equipment[draft.Equipment])).Required
+            : draft.Devices.Any(d => rule(edition, OutletPlaces.Of(layout, layout.Devices[d])).Required);
+    }
+}

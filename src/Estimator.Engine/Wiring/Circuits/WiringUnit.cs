@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using Estimator.Engine.Wiring.Boxes;
+using Estimator.Engine.Wiring.Routing;
+
+namespace Estimator.Engine.Wiring.Circuits;
+
+/// <summary>Boxes that must stand on one circuit: a box alone, or all boxes that a set of controls or an alarm interconnect ties together.</summary>
+internal sealed record WiringUnit
+{
+    /// <summary>Its boxes.</summary>
+    internal required ImmutableArray<int> Boxes { get; init; }
+
+    /// <summary>The box that the feed enters.</summary>
+    internal required int Entry { get; init; }
+
+    /// <summary>Boxes that have an unswitched hot, so that the feed may go on from them.</summary>
+    internal required ImmutableArray<int> Exports { get; init; }
+
+    /// <summary>The cables inside it.</summary>
+    internal required ImmutableArray<CableLeg> Legs { get; init; }
+
+    /// <summary>What the devices of each box connect to.</summary>
+    internal required ImmutableSortedDictionary<int, ImmutableArray<Terminal>> Terminals { get; init; }
+
+    /// <summary>Outlets in it.</summary>
+    internal required int Outlets { get; init; }
+
+    /// <summary>Load that the plan counts on it, in volt-amperes.</summary>
+    internal required int LoadVa { get; init; }
+
+    /// <summary>Rooms that it stands in.</summary>
+    internal required ImmutableArray<int> Rooms { get; init; }
+
+    /// <summary>Cables that end at a box inside the unit.</summary>
+    internal int LegsAt(int box) => Legs.Count(l => l.From == box || l.To == box);
+}

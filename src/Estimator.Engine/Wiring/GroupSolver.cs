@@ -1,0 +1,150 @@
+using Estimator.Engine.Catalogue;
+using System.Collections.Immutable;
+using Estimator.Engine.Checks;
+using Estimator.Engine.Controls;
+using Estimator.Engine.Explanations;
+using Estimator.Engine.Framing;
+using Estimator.Engine.Layout;
+using Estimator.Engine.Measures;
+using Estimator.Engine.Rules;
+using Estimator.Engine.Wiring.Boxes;
+using Estimator.Engine.Wiring.Circuits;
+using Estimator.Engine.Wiring.Routing;
+
+namespace Estimator.Engine.Wiring;
+
+/// <summary>Solves one group: circuits, conductors, runs and boxes in at most so many rounds, and says which round changed what.</summary>
+internal sealed class GroupSolver(
+    HouseLayout layout, ControlPlan controls, ImmutableArray<DraftBox> drafts, FramingMap map, WayCosts costs, BoxChoice choice)
+{
+    private readonly EntryLimits _limits = new(layout, choice);
+    private readonly RunMaking _runs = new(layout, map, drafts, costs);
+
+    internal SolvedGroup Solve(WiringGroup group, int pageNumber, Action<SearchTrace> visited)
+    {
+        var page = new PageWriter(pageNumber);
+        var findings = new List<Finding>();
+        var rating = Rate(group, page);
+        var planner = new GroupPlanner(layout, controls, drafts, group, costs, _limits, rating, rating.Wire);
+        var planned = planner.Plan();
+        visited(new SearchTrace(group, planner.Units, [.. planner.Visited]));
+        var solved = planned.Select((c, i) => Finish(c, i, page, findings)).ToImmutableArray();
+        return new SolvedGroup(group, solved, [.. findings], page.ToPage());
+    }
+
+    private CircuitRating Rate(WiringGroup group, PageWriter page)
+    {
+        if (group.Kind is not CircuitKind.Individual)
+        {
+            return CircuitRatingRules.ForKind(group.Kind, group.Pinned, page);
+        }
+
+        var equipment = drafts[group.Units[0][0]].Equipment;
+        return equipment >= 0 ? CircuitRatingRules.ForEquipment(layout.Equipment[equipment], page) : CircuitRatingRules.ForReceptacle240(page);
+    }
+
+    // Round one is the plan on the rating's own conductor. While the farthest outlet loses too much, a further round takes the next
+    // thicker conductor and feeds the same outlets anew, since thicker conductors leave less room in the boxes.
+    private SolvedCircuit Finish(DraftCircuit draft, int number, PageWriter page, List<Finding> findings)
+    {
+        var rounds = (int)WiringSettings.SolveRounds.Number();
+        var limit = CircuitDrop.Limit(layout.House.Job, page);
+        for (var round = 1; ; round++)
+        {
+            var trial = round == rounds || Measure(draft, number, new PageWriter(page.Page)).DropPercent.Value <= limit.Value;
+            if (trial)
+            {
+                var solved = Measure(draft, number, page);
+                Say(draft, solved, round, limit, findings);
+                return solved;
+            }
+
+            draft = Thicker(draft);
+        }
+    }
+
+    private DraftCircuit Thicker(DraftCircuit draft)
+    {
+        var wire = NextThicker(draft.Wire);
+        var alone = draft.Group with { Units = [.. draft.Units.Select(u => u.Boxes)] };
+        return new GroupPlanner(layout, controls, drafts, alone, costs, _limits, draft.Rating, wire).Together();
+    }
+
+    private static WireSize NextThicker(WireSize wire)
+    {
+        var next = wire.Next();
+        while (!Conductors.For(next).Has("nm_b_ampacity_cu_334_80") && next < WireSize.All.Last())
+        {
+            next = next.Next();
+        }
+
+        return next;
+    }
+
+    private SolvedCircuit Measure(DraftCircuit draft, int number, PageWriter page)
+    {
+        var panel = costs.PanelNode(draft.Group.Panel);
+        var tree = new CircuitTree(draft, panel, b => drafts[b].Equipment >= 0 ? 1 : drafts[b].Devices.Count(d => !layout.Devices[d].Kind.IsSwitch()));
+        var runs = tree.Legs.Select((l, i) => _runs.Make(l, number, $"run-{i + 1}", draft.Wire, page)).ToImmutableArray();
+        var runInto = new Dictionary<int, Run>();
+        for (var i = 0; i < runs.Length; i++)
+        {
+            if (tree.ParentOf(runs[i].To) == tree.Legs[i].From)
+            {
+                runInto.TryAdd(runs[i].To, runs[i]);
+            }
+        }
+
+        var loadVa = CircuitLoad.Of(layout, drafts, draft, page);
+        var loadA = CircuitLoad.DropCurrent(draft, loadVa, page);
+        var drop = CircuitDrop.Percent(draft, tree, panel, runInto, loadA, draft.Wire, page);
+        return new SolvedCircuit(draft, tree, runs, Boxes(draft, tree, number, page), loadVa, drop, draft.Wire);
+    }
+
+    private ImmutableArray<Box> Boxes(DraftCircuit draft, CircuitTree tree, int number, PageWriter page)
+    {
+        var first = tree.Boxes[0];
+        return [.. tree.Boxes.Select(b => Fill(b, draft, tree, number, page, draft.FirstProtects && b == first))];
+    }
+
+    private Box Fill(int index, DraftCircuit draft, CircuitTree tree, int number, PageWriter page, bool protects)
+    {
+        var box = drafts[index];
+        var loads = BoxLoads.Of(layout, box, tree.Legs, draft.Wire);
+        var terminals = draft.Units.First(u => u.Boxes.Contains(index)).Terminals[index];
+        var (item, required, fits) = choice.For(loads, page);
+        return new Box
+        {
+            Id = box.Id,
+            Circuit = number,
+            Place = box.Place,
+            Devices = box.Devices,
+            Equipment = box.Equipment,
+            Use = box.Use,
+            OldWork = box.OldWork,
+            Gangs = box.Gangs,
+            Item = box.Use is BoxUse.OwnHousing ? null : item,
+            RequiredVolume = required,
+            Fits = fits,
+            CableEntries = loads.Entering.Length,
+            Splices = Splicing.Of(loads, terminals, protects || ProtectionNeeds.ProtectsItself(layout, box)),
+        };
+    }
+
+    private void Say(DraftCircuit draft, SolvedCircuit solved, int round, Fact limit, List<Finding> findings)
+    {
+        if (draft.Wire > draft.Rating.Wire)
+        {
+            findings.Add(new Finding
+            {
+                Code = "conductor-for-voltage-drop",
+                Severity = Severity.Note,
+                Where = [.. solved.Boxes.Select(b => b.Id)],
+                Text = $"Round {round}: {draft.Wire} AWG instead of {draft.Rating.Wire}, since the farthest outlet would lose more than {limit.Value:0.##}%.",
+                Article = "210.19",
+                Edition = layout.House.Job.Code.Edition.ToString(),
+                Figures = [solved.DropPercent.Node, limit.Node],
+            });
+        }
+    }
+}

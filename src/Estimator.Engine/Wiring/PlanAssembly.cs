@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+using Estimator.Engine.Checks;
+using Estimator.Engine.Explanations;
+using Estimator.Engine.Layout;
+using Estimator.Engine.Wiring.Boxes;
+using Estimator.Engine.Wiring.Circuits;
+using Estimator.Engine.Wiring.Routing;
+
+namespace Estimator.Engine.Wiring;
+
+/// <summary>Numbers the circuits, runs and boxes of all groups and adds up the planning cost.</summary>
+internal sealed class PlanAssembly(HouseLayout layout, ImmutableArray<DraftBox> drafts, WayCosts costs)
+{
+    private readonly List<Circuit> _circuits = [];
+    private readonly List<Run> _runs = [];
+    private readonly List<Box> _boxes = [];
+    private readonly List<Finding> _findings = [];
+    private readonly List<ExplanationPage> _pages = [];
+    private readonly Dictionary<int, int> _boxNumber = [];
+    private readonly Dictionary<(int Panel, CircuitKind Kind), int> _numbers = [];
+    private long _costE4;
+
+    internal void Add(SolvedGroup group)
+    {
+        _pages.Add(group.Page);
+        _findings.AddRange(group.Findings);
+        foreach (var circuit in group.Circuits)
+        {
+            Add(group.Group, circuit);
+        }
+    }
+
+    internal WiringPlan ToPlan() => new()
+    {
+        Circuits = [.. _circuits],
+        Runs = [.. _runs],
+        Boxes = [.. _boxes],
+        Findings = [.. _findings],
+        PlanningCostE4 = _costE4,
+        Pages = [.. _pages],
+    };
+
+    private void Add(WiringGroup group, SolvedCircuit solved)
+    {
+        var number = _circuits.Count;
+        var id = group.Pinned?.Id ?? NextId(group);
+        var (firstBox, firstRun) = (_boxes.Count, _runs.Count);
+        for (var i = 0; i < solved.Boxes.Length; i++)
+        {
+            _boxNumber[solved.Tree.Boxes[i]] = firstBox + i;
+            _boxes.Add(solved.Boxes[i] with { Circuit = number });
+            _costE4 += costs.Prices.BoxE4(solved.Boxes[i].Gangs);
+        }
+
+        _runs.AddRange(solved.Runs.Select(r => r with
+        {
+            Id = $"{id}/{r.Id}",
+            Circuit = number,
+            From = r.From < 0 ? -1 : _boxNumber[r.From],
+            To = _boxNumber[r.To],
+        }));
+        _costE4 += CostOf(group, solved);
+        _circuits.Add(ToCircuit(group, solved, id, firstBox, firstRun));
+    }
+
+    private Circuit ToCircuit(WiringGroup group, SolvedCircuit solved, string id, int firstBox, int firstRun) => new()
+    {
+        Id = id,
+        Name = CircuitNames.Of(layout, drafts, solved.Draft, solved.Tree.Boxes),
+        Panel = group.Panel,
+        Kind = group.Kind,
+        BreakerA = solved.Draft.Rating.BreakerA,
+        Poles = solved.Draft.Rating.Poles,
+        Protection = solved.Draft.Protection,
+        FirstReceptacleProtects = solved.Draft.FirstProtects,
+        Wire = solved.Wire,
+        Boxes = [.. Enumerable.Range(firstBox, solved.Boxes.Length)],
+        Runs = [.. Enumerable.Range(firstRun, solved.Runs.Length)],
+        Outlets = solved.Draft.Units.Sum(u => u.Outlets),
+        LoadVa = solved.LoadVa,
+        VoltageDropPercent = solved.DropPercent,
+        Pinned = group.Pinned is not null,
+    };
+
+    // The same sum whether a plan was found or pinned: each cable by its own kind, a panel entry for each cable that leaves the panel,
+    // the breaker, the receptacle that protects, and a little for each room that the circuit enters.
+    private long CostOf(WiringGroup group, SolvedCircuit solved)
+    {
+        var total = costs.Prices.BreakerE4(solved.Draft.Rating.Poles, solved.Draft.Protection);
+        total += solved.Draft.Units.SelectMany(u => u.Rooms).Distinct().Count() * costs.Prices.RoomE4;
+        if (solved.Draft.FirstProtects && !ProtectionNeeds.ProtectsItself(layout, drafts[solved.Tree.Boxes[0]]))
+        {
+            total += costs.Prices.GroundFaultReceptacleE4;
+        }
+
+        foreach (var leg in solved.Tree.Legs)
+        {
+            total += costs.Best(leg.From, leg.To, FeedCable.Of(layout.House.Job, solved.Wire, leg.Nets.Length)).CostE4;
+            total += leg.Role is RunRole.HomeRun ? costs.Prices.PanelEntryE4 : 0;
+        }
+
+        return total;
+    }
+
+    private string NextId(WiringGroup group)
+    {
+        var key = (group.Panel, group.Kind);
+        var number = _numbers[key] = _numbers.GetValueOrDefault(key) + 1;
+        return $"{layout.Panels[group.Panel].Source.Id}/{Word(group.Kind)}-{number}";
+    }
+
+    private static string Word(CircuitKind kind) => kind switch
+    {
+        CircuitKind.SmallAppliance => "small-appliance",
+        _ => kind.ToString().ToLowerInvariant(),
+    };
+}

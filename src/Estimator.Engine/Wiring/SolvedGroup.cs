@@ -1,0 +1,9 @@
+using System.Collections.Immutable;
+using Estimator.Engine.Checks;
+using Estimator.Engine.Explanations;
+using Estimator.Engine.Wiring.Circuits;
+
+namespace Estimator.Engine.Wiring;
+
+/// <summary>A group's circuits with the page that explains them.</summary>
+internal sealed record SolvedGroup(WiringGroup Group, ImmutableArray<SolvedCircuit> Circuits, ImmutableArray<Finding> Findings, ExplanationPage Page);
