@@ -11,13 +11,15 @@ internal sealed class PathExplaining(FramedHouse house, PageWriter page)
     internal RunPath Explain(PathDraft draft)
     {
         var horizontal = Horizontal(draft);
+        var crossed = draft.Way is RunWay.AlongWalls ? horizontal : Across(draft);
         return new RunPath
         {
             Way = draft.Way,
             Turns = draft.Turns,
             Horizontal = horizontal,
             Vertical = Vertical(draft),
-            Bores = Bores(draft, horizontal),
+            AlongMembers = page.Compute(Operation.Difference, "way-along", "Part of the way along members", Unit.Length, horizontal, crossed),
+            Bores = Bores(draft, crossed),
             Bridged = draft.Bridged,
         };
     }
@@ -119,9 +121,8 @@ internal sealed class PathExplaining(FramedHouse house, PageWriter page)
 
     private Fact Plate() => PracticeDefaults.PlateThickness.ReadInches(page);
 
-    private Fact Bores(PathDraft draft, Fact horizontal)
+    private Fact Bores(PathDraft draft, Fact crossed)
     {
-        var crossed = draft.Way is RunWay.AlongWalls ? horizontal : Across(draft);
         var members = page.Compute(Operation.Quotient, "way-members", "Members crossed", Unit.Each, crossed, draft.Spacing);
         var whole = page.Compute(Operation.RoundDown, "way-bores", "Whole members", Unit.Each, members, page.Constant("One", 1, Unit.Each));
         return page.Compute(

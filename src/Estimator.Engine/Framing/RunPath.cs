@@ -19,6 +19,9 @@ public sealed record RunPath
     /// <summary>Rises and drops together.</summary>
     public required Fact Vertical { get; init; }
 
+    /// <summary>The part of the horizontal length that lies along members and is stapled to them.</summary>
+    public required Fact AlongMembers { get; init; }
+
     /// <summary>Holes to bore.</summary>
     public required Fact Bores { get; init; }
 

@@ -4,6 +4,7 @@ using Estimator.Engine.Checks;
 using Estimator.Engine.Controls;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.Framing;
+using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Rules;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Catalogue;
-using Estimator.Engine.Controls;
 using Estimator.Engine.Framing;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;

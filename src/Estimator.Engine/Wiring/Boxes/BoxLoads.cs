@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Estimator.Engine.Controls;
+using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Wiring.Routing;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using Estimator.Engine.Controls;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring.Boxes;

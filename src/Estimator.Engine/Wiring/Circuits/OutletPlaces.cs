@@ -1,4 +1,3 @@
-using Estimator.Engine.Controls;
 using Estimator.Engine.Framing;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;

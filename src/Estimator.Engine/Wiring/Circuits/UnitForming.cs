@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Controls;
+using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Wiring.Boxes;
 

@@ -1,6 +1,5 @@
-using Estimator.Engine.House;
 
-namespace Estimator.Engine.Controls;
+namespace Estimator.Engine.House;
 
 /// <summary>What kind of thing a device is, as the stages after Layout ask it.</summary>
 public static class DeviceTraits

@@ -1,0 +1,11 @@
+using Estimator.Engine.Measures;
+
+namespace Estimator.Engine.Catalogue;
+
+/// <summary>A pack of an item at a price.</summary>
+/// <param name="Item">The item.</param>
+/// <param name="Supplier">Who offers it.</param>
+/// <param name="PackSize">Units in the pack: pieces, or feet of a coil.</param>
+/// <param name="Price">Price of the pack.</param>
+/// <param name="Note">Where the price comes from.</param>
+public sealed record Offer(string Item, string Supplier, int PackSize, Money Price, string Note);

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using System.Security.Cryptography;
+using System.Text;
+using Estimator.Engine.House;
+using Estimator.Engine.Measures;
+using Estimator.Engine.Rules;
+
+namespace Estimator.Engine.Catalogue;
+
+/// <summary>What can be counted, bought and worked on, read from CSV text.</summary>
+public sealed class PartsCatalogue
+{
+    private readonly ImmutableDictionary<string, CatalogueItem> _items;
+    private readonly ImmutableDictionary<string, string> _kits;
+    private readonly ILookup<string, LaborUnit> _labor;
+    private readonly ILookup<string, Offer> _offers;
+
+    private PartsCatalogue(
+        ImmutableArray<CatalogueItem> items, ImmutableArray<BoxItem> boxes, ImmutableDictionary<string, string> kits, ImmutableArray<LaborUnit> labor, ImmutableArray<Offer> offers,
+        string hash)
+    {
+        Items = items;
+        Boxes = boxes;
+        Hash = hash;
+        _items = items.ToImmutableDictionary(i => i.Id, StringComparer.Ordinal);
+        _kits = kits;
+        _labor = labor.ToLookup(l => l.Item, StringComparer.Ordinal);
+        _offers = offers.ToLookup(o => o.Item, StringComparer.Ordinal);
+    }
+
+    /// <summary>The files that a catalogue is made of.</summary>
+    public static ImmutableArray<string> FileNames { get; } = ["items.csv", "boxes.csv", "kits.csv", "labor.csv", "offers.csv"];
+
+    /// <summary>The items, in file order.</summary>
+    public ImmutableArray<CatalogueItem> Items { get; }
+
+    /// <summary>The boxes, smallest first.</summary>
+    public ImmutableArray<BoxItem> Boxes { get; }
+
+    /// <summary>Hash of the files' text.</summary>
+    public string Hash { get; }
+
+    /// <summary>The item with an id; null where the catalogue lacks it.</summary>
+    public CatalogueItem? Find(string id) => _items.GetValueOrDefault(id);
+
+    /// <summary>The item of a kit; null where the catalogue lacks it.</summary>
+    public CatalogueItem? OfKit(string kit) => _kits.TryGetValue(kit, out var id) ? Find(id) : null;
+
+    /// <summary>Hours for an item, one entry a phase.</summary>
+    public IEnumerable<LaborUnit> LaborFor(string item) => _labor[item];
+
+    /// <summary>Offers of an item.</summary>
+    public IEnumerable<Offer> OffersFor(string item) => _offers[item];
+
+    /// <summary>Reads a catalogue.</summary>
+    /// <param name="csvByFileName">The text of each file of <see cref="FileNames"/>.</param>
+    public static Parsed<PartsCatalogue> Read(IReadOnlyDictionary<string, string> csvByFileName)
+    {
+        var problems = new List<string>();
+        CsvTable File(string name, params ReadOnlySpan<string> columns)
+        {
+            if (csvByFileName.TryGetValue(name, out var text))
+            {
+                return CsvTable.Read(name, text, [.. columns], problems);
+            }
+
+            problems.Add($"{name}: the file is missing; a catalogue has {string.Join(", ", FileNames)}.");
+            return CsvTable.Empty(name);
+        }
+
+        var reader = new CatalogueReading(problems);
+        var items = reader.Items(File("items.csv", "id", "category", "description", "unit"));
+        var boxes = reader.Boxes(File("boxes.csv", "item", "use", "old_work", "gangs", "volume_in3", "internal_clamps"), items);
+        var kits = reader.Kits(File("kits.csv", "kit", "item", "quantity"), items);
+        var labor = reader.Labor(File("labor.csv", "item", "phase", "hours", "per", "basis"), items);
+        var offers = reader.Offers(File("offers.csv", "item", "supplier", "pack_size", "price_usd", "note"), items);
+        return problems.Count == 0
+            ? Parsed<PartsCatalogue>.Success(new PartsCatalogue(items, boxes, kits, labor, offers, HashOf(csvByFileName)))
+            : Parsed<PartsCatalogue>.Failure(string.Join('\n', problems.Take(20)));
+    }
+
+    /// <summary>The key of the kit of a device on a circuit.</summary>
+    public static string KitKey(DeviceKind kind, int amperes, bool weatherResistant)
+    {
+        var rated = kind.IsReceptacle() || kind is DeviceKind.SinglePoleSwitch or DeviceKind.ThreeWaySwitch or DeviceKind.FourWaySwitch;
+        return Words.Snake(kind) is var word && kind is DeviceKind.Receptacle240V ? $"receptacle_240v-{amperes}"
+            : rated ? $"{word}-{amperes}{(weatherResistant && kind.IsReceptacle() ? "-wr" : "")}" : word;
+    }
+
+    private static string HashOf(IReadOnlyDictionary<string, string> files)
+    {
+        var text = string.Join('\n', FileNames.Select(n => $"{n}\n{files[n].ReplaceLineEndings("\n")}"));
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16];
+    }
+}

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using Estimator.Engine.Controls;
+using Estimator.Engine.Explanations;
+using Estimator.Engine.House;
+using Estimator.Engine.Layout;
+using Estimator.Engine.Loads;
+using Estimator.Engine.Rules;
+using Estimator.Engine.Wiring;
+
+namespace Estimator.Engine.Checks;
+
+/// <summary>What a check reads, and how it words a finding.</summary>
+internal sealed class CheckContext(HouseLayout layout, ControlPlan controls, WiringPlan wiring, LoadWorksheets loads, PageWriter page)
+{
+    internal HouseLayout Layout => layout;
+
+    internal ControlPlan Controls => controls;
+
+    internal WiringPlan Wiring => wiring;
+
+    internal LoadWorksheets Loads => loads;
+
+    internal PageWriter Page => page;
+
+    internal Job Job => layout.House.Job;
+
+    internal CodeEdition Edition => Job.Code.Edition;
+
+    /// <summary>The editions before 2026 were seen; a 2026 finding by an unchanged rule says that it was not.</summary>
+    internal bool SeenInEdition => Edition is not CodeEdition.Nec2026;
+
+    /// <summary>The edition's figure, unless a local amendment put another in its place.</summary>
+    internal decimal Limit(string code, RuleRow row) =>
+        Job.Code.Amendments.LastOrDefault(a => a.Rule == code && a.Value is not null && a.Kind is AmendmentKind.Raise or AmendmentKind.Relax or AmendmentKind.Replace)?.Value ?? row.Number();
+
+    internal Finding Asked(string code, string article, string text, ImmutableArray<string> where, Severity severity = Severity.Mandatory, bool? verified = null) => new()
+    {
+        Code = code,
+        Severity = severity,
+        Where = where,
+        Text = text,
+        Article = article,
+        Edition = $"NEC {(int)Edition}",
+        Verified = verified ?? SeenInEdition,
+    };
+
+    internal string RoomName(int room)
+    {
+        var source = layout.House.Rooms[room].Source;
+        return source.Name.Length > 0 ? source.Name : source.Id;
+    }
+}

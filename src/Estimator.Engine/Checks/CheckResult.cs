@@ -1,0 +1,9 @@
+using System.Collections.Immutable;
+using Estimator.Engine.Explanations;
+
+namespace Estimator.Engine.Checks;
+
+/// <summary>What the checks found.</summary>
+/// <param name="Findings">The findings, worst first.</param>
+/// <param name="Page">Page of the explanation book.</param>
+public sealed record CheckResult(ImmutableArray<Finding> Findings, ExplanationPage Page);

@@ -1,0 +1,33 @@
+using Estimator.Engine.House;
+
+namespace Estimator.Engine.Checks;
+
+/// <summary>Habitable rooms, kitchens, bathrooms, halls, stairs and garages have a switched lighting outlet.</summary>
+/// <remarks>Outside kitchens and bathrooms a switched receptacle may stand in. Source: NEC 210.70(A).</remarks>
+internal static class LightingOutlets
+{
+    internal static IEnumerable<Finding> Judge(CheckContext context)
+    {
+        var switched = context.Controls.Groups.Where(g => !g.Switches.IsEmpty).SelectMany(g => g.Loads).Select(l => l.Device).ToHashSet();
+        for (var room = 0; room < context.Layout.House.Rooms.Length; room++)
+        {
+            var source = context.Layout.House.Rooms[room].Source;
+            if (!AppliesTo(source.Kind))
+            {
+                continue;
+            }
+
+            var strict = source.Kind is RoomKind.Kitchen or RoomKind.Bathroom;
+            var lit = Enumerable.Range(0, context.Layout.Devices.Length).Any(d => context.Layout.Devices[d] is var device && device.Place.Room == room && switched.Contains(d)
+                && (device.Kind is DeviceKind.CeilingLight or DeviceKind.RecessedLight or DeviceKind.WallLight or DeviceKind.CeilingFan || (!strict && device.Kind is DeviceKind.HalfHotReceptacle)));
+            if (!lit)
+            {
+                yield return context.Asked(
+                    "lighting-outlet", "210.70(A)", $"{context.RoomName(room)} has no lighting outlet with a wall switch. Add a light and a switch.", [source.Id]);
+            }
+        }
+    }
+
+    private static bool AppliesTo(RoomKind kind) => kind is RoomKind.Living or RoomKind.Dining or RoomKind.Family or RoomKind.Kitchen or RoomKind.Bedroom
+        or RoomKind.Office or RoomKind.Habitable or RoomKind.Sunroom or RoomKind.Bathroom or RoomKind.Hall or RoomKind.Foyer or RoomKind.Stair or RoomKind.Garage or RoomKind.Laundry;
+}

@@ -1,0 +1,19 @@
+using Estimator.Engine.Wiring.Circuits;
+
+namespace Estimator.Engine.Checks;
+
+/// <summary>The farthest outlet of a circuit loses no more voltage than advised.</summary>
+/// <remarks>Advice, not a rule. Source: NEC 210.19 note.</remarks>
+internal static class VoltageDropCheck
+{
+    internal static IEnumerable<Finding> Judge(CheckContext context)
+    {
+        var limit = CircuitDrop.Limit(context.Job, context.Page);
+        foreach (var circuit in context.Wiring.Circuits.Where(c => c.VoltageDropPercent.Value > limit.Value))
+        {
+            yield return context.Asked(
+                "voltage-drop", "210.19 note", $"Circuit {circuit.Name} loses {circuit.VoltageDropPercent.Value:0.0}% to its farthest outlet; {limit.Value:0.#}% is advised. A thicker conductor or a nearer panel helps.",
+                [circuit.Id], Severity.Advice) with { Figures = [circuit.VoltageDropPercent.Node] };
+        }
+    }
+}

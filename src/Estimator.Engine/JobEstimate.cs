@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using Estimator.Engine.Catalogue;
+using Estimator.Engine.Checks;
+using Estimator.Engine.Controls;
+using Estimator.Engine.Explanations;
+using Estimator.Engine.Framing;
+using Estimator.Engine.House;
+using Estimator.Engine.Labor;
+using Estimator.Engine.Layout;
+using Estimator.Engine.Loads;
+using Estimator.Engine.Pricing;
+using Estimator.Engine.Purchase;
+using Estimator.Engine.Takeoff;
+using Estimator.Engine.Wiring;
+
+namespace Estimator.Engine;
+
+/// <summary>Every stage of a job, from the house to the bid, each made from those before it.</summary>
+public sealed record JobEstimate
+{
+    /// <summary>The house in canonical pose.</summary>
+    public required FramedHouse House { get; init; }
+
+    /// <summary>Where everything stands.</summary>
+    public required HouseLayout Layout { get; init; }
+
+    /// <summary>What acts on what.</summary>
+    public required ControlPlan Controls { get; init; }
+
+    /// <summary>Circuits, runs and boxes.</summary>
+    public required WiringPlan Wiring { get; init; }
+
+    /// <summary>Quantities.</summary>
+    public required TakeoffResult Takeoff { get; init; }
+
+    /// <summary>Packs, coils and the cut plan.</summary>
+    public required PurchasePlan Purchase { get; init; }
+
+    /// <summary>Hours.</summary>
+    public required LaborPlan Labor { get; init; }
+
+    /// <summary>The price.</summary>
+    public required Bid Bid { get; init; }
+
+    /// <summary>Load calculations.</summary>
+    public required LoadWorksheets Loads { get; init; }
+
+    /// <summary>Findings of all stages and checks, worst first.</summary>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>What explains every figure.</summary>
+    public required ExplanationBook Book { get; init; }
+
+    /// <summary>Runs all stages.</summary>
+    /// <param name="job">The job, read and found in order.</param>
+    /// <param name="catalogue">The catalogue.</param>
+    public static JobEstimate Compute(Job job, PartsCatalogue catalogue)
+    {
+        var house = HouseFraming.Frame(job);
+        var layout = HousePlacement.Place(house);
+        var controls = HouseControls.Plan(layout);
+        var wiring = HouseWiring.Plan(layout, controls, catalogue.Boxes);
+        var takeoff = QuantityTakeoff.Compute(layout, wiring, catalogue);
+        var purchase = Buying.For(job.Id, takeoff, wiring, catalogue);
+        var labor = LaborHours.Compute(job, takeoff, catalogue);
+        var bid = BidPricing.Compute(layout, takeoff, purchase, labor);
+        var loads = JobLoads.Compute(layout);
+        var checks = HouseChecks.Judge(layout, controls, wiring, loads);
+        return new JobEstimate
+        {
+            House = house,
+            Layout = layout,
+            Controls = controls,
+            Wiring = wiring,
+            Takeoff = takeoff,
+            Purchase = purchase,
+            Labor = labor,
+            Bid = bid,
+            Loads = loads,
+            Findings = [.. layout.Findings.Concat(controls.Findings).Concat(wiring.Findings).Concat(takeoff.Findings).Concat(purchase.Findings)
+                .Concat(checks.Findings).OrderBy(f => f.Severity)],
+            Book = new ExplanationBook([house.Page, layout.Page, .. wiring.Pages, takeoff.Page, purchase.Page, labor.Page, bid.Page, loads.Page, checks.Page]),
+        };
+    }
+}

@@ -1,0 +1,146 @@
+using System.Collections.Immutable;
+using Estimator.Engine.Explanations;
+using Estimator.Engine.Framing;
+using Estimator.Engine.House;
+using Estimator.Engine.Measures;
+using Estimator.Engine.Rules;
+
+namespace Estimator.Engine.Layout;
+
+/// <summary>Finds places for devices of which the user gave only the number.</summary>
+internal sealed class CountPlacing(Placing placing)
+{
+    private readonly FramedHouse _house = placing.House;
+
+    internal IEnumerable<Placement> Places(int room, DeviceKind kind, ServedPlace serves, int count)
+    {
+        var framed = _house.Rooms[room];
+        var height = MountingHeights.Of(_house.Job, framed.Source.Kind, kind, serves, placing.Page);
+        return kind switch
+        {
+            _ when kind.IsSwitch() => Switches(room, kind, count, height),
+            DeviceKind.CeilingLight or DeviceKind.RecessedLight => Ceiling(room, RoomPoints.Spread(framed, count)),
+            DeviceKind.CeilingFan => Ceiling(room, RoomPoints.Spread(framed, count)),
+            DeviceKind.ExhaustFan => Ceiling(room, [.. Enumerable.Repeat(RoomPoints.At(_house, framed, FixtureKind.Shower, FixtureKind.Bathtub, FixtureKind.Toilet), count)]),
+            DeviceKind.WallLight => WallLights(room, serves, count, height),
+            _ when kind.IsAlarm() => Ceiling(room, [.. Enumerable.Repeat(NearTheDoor(room), count)]),
+            _ => Receptacles(room, serves, count, height),
+        };
+    }
+
+    private IEnumerable<Placement> Receptacles(int room, ServedPlace serves, int count, Fact height) => serves switch
+    {
+        ServedPlace.Island => RoomPoints.Spread(_house.Rooms[room], count).Select(p => placing.Inside(room, p, height, assumed: true)),
+        ServedPlace.Counter => ReceptacleSpread.AlongCounters(_house, room, count).Select(a => placing.Along(room, a, height, assumed: true)),
+        ServedPlace.Basin => ByFixture(room, FixtureKind.Sink, count, height),
+        ServedPlace.Outdoors => ByDoorsOutside(room, count, height),
+        _ => ReceptacleSpread.AlongWalls(_house, room, count).Select(a => placing.Along(room, a, height, assumed: true)),
+    };
+
+    private IEnumerable<Placement> WallLights(int room, ServedPlace serves, int count, Fact height) => serves switch
+    {
+        ServedPlace.Basin => ByFixture(room, FixtureKind.Sink, count, height),
+        ServedPlace.Outdoors => ByDoorsOutside(room, count, height),
+        _ => ReceptacleSpread.AlongWalls(_house, room, count).Select(a => placing.Along(room, a, height, assumed: true)),
+    };
+
+    private IEnumerable<Placement> Ceiling(int room, ImmutableArray<PlanPoint> points) =>
+        points.Select(p => placing.Inside(room, p, null, assumed: true));
+
+    private IEnumerable<Placement> ByFixture(int room, FixtureKind kind, int count, Fact height)
+    {
+        var framed = _house.Rooms[room];
+        var fixtures = framed.Source.Fixtures.Where(f => f.Kind == kind && f.At is not null).Select(f => Canonical(f.At!.Value)).Order().ToList();
+        var beside = ReceptacleRules.BasinReach.Inches().ToSixteenths() / 2;
+        for (var i = 0; i < count; i++)
+        {
+            if (fixtures.Count == 0)
+            {
+                yield return placing.Along(room, ReceptacleSpread.AlongWalls(_house, room, count)[i], height, assumed: true);
+                continue;
+            }
+
+            var (side, offset) = WallSpots.Nearest(framed, fixtures[i % fixtures.Count]);
+            var length = WallSpots.LengthOf(framed, side);
+            var moved = offset + beside <= length ? offset + beside : Math.Max(0, offset - beside);
+            yield return placing.OnWall(room, side, moved, height, assumed: true);
+        }
+    }
+
+    private IEnumerable<Placement> ByDoorsOutside(int room, int count, Fact height)
+    {
+        var doors = DoorSpots.Doors(_house, room).Where(d => d.OtherRoom < 0).ToList();
+        for (var i = 0; i < count; i++)
+        {
+            if (i < doors.Count)
+            {
+                var (side, offset) = DoorSpots.Beside(_house, doors[i]);
+                yield return placing.OnWall(room, side, offset, height, assumed: true);
+            }
+            else
+            {
+                yield return placing.Along(room, ReceptacleSpread.AlongWalls(_house, room, count)[i], height, assumed: true);
+            }
+        }
+    }
+
+    // Single switches stand at the door that people enter by; three-ways at that door and at the one farthest from it; four-ways between.
+    private IEnumerable<Placement> Switches(int room, DeviceKind kind, int count, Fact height)
+    {
+        var doors = DoorSpots.Doors(_house, room);
+        if (doors.IsEmpty)
+        {
+            foreach (var spot in Enumerable.Range(0, count).Select(i => FarCorner(room, kind is DeviceKind.ThreeWaySwitch ? i % 2 : kind is DeviceKind.FourWaySwitch ? 2 : 0)))
+            {
+                yield return placing.OnWall(room, spot.Side, spot.Offset, height, assumed: true);
+            }
+
+            yield break;
+        }
+
+        var main = DoorSpots.Middle(_house, doors[0]);
+        var byDistance = doors.Skip(1).OrderByDescending(d => DoorSpots.Middle(_house, d).SquareDistanceTo(main)).ToList();
+        for (var i = 0; i < count; i++)
+        {
+            var (side, offset) = kind switch
+            {
+                DeviceKind.ThreeWaySwitch when i % 2 == 1 => byDistance.Count > 0 ? DoorSpots.Beside(_house, byDistance[0]) : AwayFrom(room, main),
+                DeviceKind.FourWaySwitch => byDistance.Count > 1 ? DoorSpots.Beside(_house, byDistance[1 + i % (byDistance.Count - 1)]) : FarCorner(room, 2 + i),
+                _ => DoorSpots.Beside(_house, doors[0]),
+            };
+            yield return placing.OnWall(room, side, offset, height, assumed: true);
+        }
+    }
+
+    private (int Side, int Offset) AwayFrom(int room, PlanPoint point)
+    {
+        var framed = _house.Rooms[room];
+        var far = framed.Corners.OrderByDescending(c => c.SquareDistanceTo(point)).ThenBy(c => c).First();
+        var side = framed.Corners.IndexOf(far);
+        return (side, Math.Min(PracticeDefaults.SwitchFromJamb.Inches().ToSixteenths(), WallSpots.LengthOf(framed, side)));
+    }
+
+    private (int Side, int Offset) FarCorner(int room, int number)
+    {
+        var framed = _house.Rooms[room];
+        var side = number % framed.Corners.Length * (framed.Corners.Length > 3 ? 2 : 1) % framed.Corners.Length;
+        return (side, Math.Min(PracticeDefaults.SwitchFromJamb.Inches().ToSixteenths(), WallSpots.LengthOf(framed, side)));
+    }
+
+    private PlanPoint NearTheDoor(int room)
+    {
+        var framed = _house.Rooms[room];
+        var middle = RoomPoints.Middle(framed);
+        var doors = DoorSpots.Doors(_house, room);
+        if (doors.IsEmpty)
+        {
+            return middle;
+        }
+
+        var door = DoorSpots.Middle(_house, doors[0]);
+        var between = new PlanPoint((door.X + middle.X) / 2, (door.Y + middle.Y) / 2);
+        return Polygons.Holds(framed, between) ? between : middle;
+    }
+
+    private PlanPoint Canonical(GridPoint at) => _house.Pose.ToCanonical(new PlanPoint(at.X.ToSixteenths(), at.Y.ToSixteenths()));
+}

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using Estimator.Engine.Framing;
+using Estimator.Engine.House;
+using Estimator.Engine.Measures;
+using Estimator.Engine.Rules;
+
+namespace Estimator.Engine.Layout;
+
+/// <summary>Where switches go: beside the doors of a room, on the side with more free wall.</summary>
+/// <remarks>Source: common practice, no source.</remarks>
+internal static class DoorSpots
+{
+    /// <summary>The doors of a room, the one that people enter by first.</summary>
+    internal static ImmutableArray<FramedOpening> Doors(FramedHouse house, int room) =>
+        [.. house.Openings.Where(o => o.Room == room && o.Source.Kind is not (OpeningKind.Window or OpeningKind.VehicleDoor))
+            .OrderBy(o => Rank(house, o)).ThenBy(o => o.Side).ThenBy(o => o.From)];
+
+    /// <summary>The switch's spot beside a door.</summary>
+    internal static (int Side, int Offset) Beside(FramedHouse house, FramedOpening door)
+    {
+        var jamb = PracticeDefaults.SwitchFromJamb.Inches().ToSixteenths();
+        var length = WallSpots.LengthOf(house.Rooms[door.Room], door.Side);
+        var others = house.Openings.Where(o => o.Room == door.Room && o.Side == door.Side && !ReferenceEquals(o, door)).ToList();
+        var before = door.From - others.Where(o => o.To <= door.From).Select(o => o.To).DefaultIfEmpty(0).Max();
+        var after = others.Where(o => o.From >= door.To).Select(o => o.From).DefaultIfEmpty(length).Min() - door.To;
+        var offset = after >= before ? door.To + Math.Min(jamb, after / 2) : door.From - Math.Min(jamb, before / 2);
+        return (door.Side, Math.Clamp(offset, 0, length));
+    }
+
+    /// <summary>The middle of a door.</summary>
+    internal static PlanPoint Middle(FramedHouse house, FramedOpening door) =>
+        WallSpots.PointAt(house.Rooms[door.Room], door.Side, (door.From + door.To) / 2);
+
+    private static int Rank(FramedHouse house, FramedOpening door) => door.OtherRoom < 0
+        ? 2
+        : house.Rooms[door.OtherRoom].Source.Kind switch
+        {
+            RoomKind.Hall or RoomKind.Foyer or RoomKind.Stair => 0,
+            RoomKind.Closet or RoomKind.Bathroom or RoomKind.Storage => 3,
+            _ => 1,
+        };
+}

@@ -1,0 +1,63 @@
+using Estimator.Engine.Explanations;
+using Estimator.Engine.Framing;
+using Estimator.Engine.House;
+using Estimator.Engine.Rules;
+
+namespace Estimator.Engine.Layout;
+
+/// <summary>Finds the outlet of each piece of equipment and fills from the equipment table what the user left out.</summary>
+internal static class EquipmentPlacing
+{
+    internal static IEnumerable<LaidEquipment> Place(FramedHouse house, Placing placing)
+    {
+        var all = house.Job.Equipment.Select((e, i) => (Equipment: e, Index: i, Room: house.Rooms.FirstOrDefault(r => r.Source.Id == e.Room)))
+            .Where(x => x.Room is not null && !x.Equipment.Existing)
+            .OrderBy(x => x.Room!.Index).ThenBy(x => x.Equipment.Kind).ThenBy(x => Spot(house, x.Equipment)).ThenBy(x => x.Equipment.Id, StringComparer.Ordinal).ToList();
+        foreach (var room in all.GroupBy(x => x.Room!.Index))
+        {
+            var free = room.Where(x => x.Equipment.At is null && x.Equipment.Wall is null).ToList();
+            var spots = ReceptacleSpread.AlongWalls(house, room.Key, free.Count);
+            foreach (var (equipment, index, framed) in room)
+            {
+                var row = EquipmentDefaults.For(equipment.Kind);
+                var height = row.ReadInches(placing.Page, "height_in");
+                var place = Where(house, framed!, equipment, $"$.equipment[{index}]", height, free.FindIndex(f => f.Index == index) is >= 0 and var f ? spots[f] : 0, placing);
+                yield return Fill(equipment, $"$.equipment[{index}]", row, place, placing.Page);
+            }
+        }
+    }
+
+    private static Placement Where(FramedHouse house, FramedRoom room, Equipment equipment, string path, Fact height, int along, Placing placing)
+    {
+        if (equipment.Wall is { } wall)
+        {
+            var (side, offset) = WallSpots.Of(room, wall, house.Pose);
+            return placing.OnWall(room.Index, side, offset, height, assumed: false);
+        }
+
+        return equipment.At is { } at
+            ? placing.Stated(room.Index, at, path, height)
+            : placing.Along(room.Index, along, height, assumed: true);
+    }
+
+    private static LaidEquipment Fill(Equipment equipment, string path, RuleRow row, Placement place, PageWriter page) => new()
+    {
+        Source = equipment,
+        Place = place,
+        Volts = equipment.Volts is { } volts ? page.Given($"{path}.volts", "Nominal supply", volts, Unit.Volts) : row.Read(page, Unit.Volts, "volts"),
+        LoadVa = equipment.LoadVa is { } load ? page.Given($"{path}.load_va", "Nameplate load", load.ToVoltAmperes(), Unit.VoltAmperes)
+            : equipment.MinimumCircuitAmpacityA is { } mca ? FromAmpacity(equipment, path, row, mca.ToAmperes(), page)
+            : row.Read(page, Unit.VoltAmperes, "load_va"),
+        Connection = equipment.Connection ?? (row.Text("connection") == Words.Snake(Connection.Receptacle) ? Connection.Receptacle : Connection.HardWired),
+        OwnCircuit = equipment.OwnCircuit ?? row.Flag("own_circuit"),
+    };
+
+    private static Fact FromAmpacity(Equipment equipment, string path, RuleRow row, decimal amperes, PageWriter page) => page.Compute(
+        Operation.Product, "load-from-ampacity", "Load by the nameplate ampacity", Unit.VoltAmperes,
+        page.Given($"{path}.minimum_circuit_ampacity_a", "Nameplate minimum circuit ampacity", amperes, Unit.Amperes),
+        equipment.Volts is { } volts ? page.Given($"{path}.volts", "Nominal supply", volts, Unit.Volts) : row.Read(page, Unit.Volts, "volts"));
+
+    private static Measures.PlanPoint Spot(FramedHouse house, Equipment equipment) => equipment.At is { } at
+        ? house.Pose.ToCanonical(new Measures.PlanPoint(at.X.ToSixteenths(), at.Y.ToSixteenths()))
+        : default;
+}

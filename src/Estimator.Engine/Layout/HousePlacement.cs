@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using Estimator.Engine.Explanations;
+using Estimator.Engine.Framing;
+using Estimator.Engine.House;
+using Estimator.Engine.Rules;
+
+namespace Estimator.Engine.Layout;
+
+/// <summary>Finds a place for every device, piece of equipment and panel.</summary>
+public static class HousePlacement
+{
+    /// <summary>Number of the page of the explanation book that holds the facts of this stage.</summary>
+    public const int PageNumber = 1;
+
+    /// <summary>The layout of a house.</summary>
+    public static HouseLayout Place(FramedHouse house)
+    {
+        var page = new PageWriter(PageNumber);
+        var placing = new Placing(house, page);
+        var devices = house.Rooms.SelectMany(r => Devices(house, r, placing)).ToImmutableArray();
+        return new HouseLayout
+        {
+            House = house,
+            Devices = devices,
+            Equipment = [.. EquipmentPlacing.Place(house, placing)],
+            Panels = [.. house.Job.Panels.Select((p, i) => new LaidPanel(p, Panel(house, p, i, placing)))],
+            Findings = house.Findings,
+            Page = page.ToPage(),
+        };
+    }
+
+    private static IEnumerable<LaidDevice> Devices(FramedHouse house, FramedRoom room, Placing placing)
+    {
+        var path = RoomPath(house.Job, room.Source);
+        var stated = room.Source.Placed.Select((p, i) => new LaidDevice(p.Id, p.Kind, p.Serves, Stated(house, room, p, $"{path}.placed[{i}]", placing), p.OwnerSupplied));
+        var counting = new CountPlacing(placing);
+        var counted = room.Source.Counts.GroupBy(c => (c.Kind, c.Serves)).OrderBy(g => g.Key)
+            .SelectMany(g => counting.Places(room.Index, g.Key.Kind, g.Key.Serves, g.Sum(c => c.Count))
+                .Select((p, i) => new LaidDevice(CountedId(room.Source, g.Key.Kind, g.Key.Serves, i + 1), g.Key.Kind, g.Key.Serves, p, OwnerSupplied: false)));
+        return stated.OrderBy(d => d.Kind).ThenBy(d => d.Serves).ThenBy(d => d.Place.Spot).ThenBy(d => d.Place.Height).ThenBy(d => d.Id, StringComparer.Ordinal).Concat(counted);
+    }
+
+    private static string CountedId(Room room, DeviceKind kind, ServedPlace serves, int number) =>
+        serves is ServedPlace.Room ? $"{room.Id}/{Words.Snake(kind)}-{number}" : $"{room.Id}/{Words.Snake(kind)}-{Words.Snake(serves)}-{number}";
+
+    private static Placement Stated(FramedHouse house, FramedRoom room, PlacedDevice device, string path, Placing placing)
+    {
+        var onCeiling = device.Kind is DeviceKind.CeilingLight or DeviceKind.RecessedLight or DeviceKind.CeilingFan or DeviceKind.ExhaustFan || device.Kind.IsAlarm();
+        Fact? height = onCeiling ? null
+            : device.Height is { } own ? placing.Page.Given($"{path}.height", "Box centre above the floor", own)
+            : MountingHeights.Of(house.Job, room.Source.Kind, device.Kind, device.Serves, placing.Page);
+        if (device.Wall is { } wall && height is { } wallHeight)
+        {
+            var (side, offset) = WallSpots.Of(room, wall, house.Pose);
+            return placing.OnWall(room.Index, side, offset, wallHeight, assumed: false);
+        }
+
+        return device.At is { } at
+            ? placing.Stated(room.Index, at, path, height)
+            : placing.Inside(room.Index, RoomPoints.Middle(room), height, assumed: true);
+    }
+
+    private static Placement Panel(FramedHouse house, Panel panel, int index, Placing placing)
+    {
+        var room = house.Rooms.FirstOrDefault(r => r.Source.Id == panel.Room) ?? house.Rooms[0];
+        var height = PracticeDefaults.PanelHeight.ReadInches(placing.Page);
+        if (panel.Wall is { } wall)
+        {
+            var (side, offset) = WallSpots.Of(room, wall, house.Pose);
+            return placing.OnWall(room.Index, side, offset, height, assumed: false);
+        }
+
+        return panel.At is { } at
+            ? placing.Stated(room.Index, at, $"$.panels[{index}]", height)
+            : placing.Along(room.Index, ReceptacleSpread.AlongWalls(house, room.Index, 1)[0], height, assumed: true);
+    }
+
+    internal static string RoomPath(Job job, Room room)
+    {
+        var level = job.Levels.Select((l, i) => (l, i)).First(x => x.l.Rooms.Contains(room));
+        return $"$.levels[{level.i}].rooms[{level.l.Rooms.IndexOf(room)}]";
+    }
+}

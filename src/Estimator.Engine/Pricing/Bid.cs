@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using Estimator.Engine.Explanations;
+
+namespace Estimator.Engine.Pricing;
+
+/// <summary>From cost to price.</summary>
+public sealed record Bid
+{
+    /// <summary>Direct cost, line by line.</summary>
+    public required ImmutableArray<BidLine> DirectCost { get; init; }
+
+    /// <summary>What is added to direct cost, line by line.</summary>
+    public required ImmutableArray<BidLine> Additions { get; init; }
+
+    /// <summary>Sum of the direct cost.</summary>
+    public required Fact DirectTotal { get; init; }
+
+    /// <summary>The price.</summary>
+    public required Fact Price { get; init; }
+
+    /// <summary>Low end of the range.</summary>
+    public required Fact Low { get; init; }
+
+    /// <summary>High end of the range.</summary>
+    public required Fact High { get; init; }
+
+    /// <summary>Profit as a share of cost, percent.</summary>
+    public required Fact MarkupPercent { get; init; }
+
+    /// <summary>Profit as a share of price, percent.</summary>
+    public required Fact MarginPercent { get; init; }
+
+    /// <summary>Loaded cost of an hour of the crew.</summary>
+    public required Fact HourCost { get; init; }
+
+    /// <summary>Price for each opening.</summary>
+    public required Fact PricePerOpening { get; init; }
+
+    /// <summary>Price for each square foot of floor.</summary>
+    public required Fact PricePerSquareFoot { get; init; }
+
+    /// <summary>What the price takes in.</summary>
+    public required ImmutableArray<string> Inclusions { get; init; }
+
+    /// <summary>What it leaves out.</summary>
+    public required ImmutableArray<string> Exclusions { get; init; }
+
+    /// <summary>How long the bid stands, in days.</summary>
+    public required int ValidDays { get; init; }
+
+    /// <summary>Page of the explanation book.</summary>
+    public required ExplanationPage Page { get; init; }
+}

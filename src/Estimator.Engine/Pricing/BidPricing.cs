@@ -1,0 +1,149 @@
+using System.Collections.Immutable;
+using Estimator.Engine.Explanations;
+using Estimator.Engine.House;
+using Estimator.Engine.Labor;
+using Estimator.Engine.Layout;
+using Estimator.Engine.Measures;
+using Estimator.Engine.Purchase;
+using Estimator.Engine.Rules;
+using Estimator.Engine.Takeoff;
+
+namespace Estimator.Engine.Pricing;
+
+/// <summary>Makes the bid: material as bought, labor, other direct cost, overhead, contingency, profit, rounding, range.</summary>
+/// <remarks>
+/// Sales tax on material is part of its cost. Overhead and contingency are taken on direct cost, profit on all of it. Drive and set-up time is in the
+/// productive share, not in hours as well. Each line is rounded to the cent and totals add rounded lines. Source: common practice, no source.
+/// </remarks>
+public sealed class BidPricing
+{
+    /// <summary>Number of the page of the explanation book.</summary>
+    public const int PageNumber = 7;
+
+    private readonly HouseLayout _layout;
+    private readonly BidSettings _settings;
+    private readonly PageWriter _page = new(PageNumber);
+
+    private BidPricing(HouseLayout layout) => (_layout, _settings) = (layout, layout.House.Job.Bid);
+
+    /// <summary>The bid.</summary>
+    public static Bid Compute(HouseLayout layout, TakeoffResult takeoff, PurchasePlan purchase, LaborPlan labor) =>
+        new BidPricing(layout).Compute(takeoff, purchase, labor);
+
+    private Bid Compute(TakeoffResult takeoff, PurchasePlan purchase, LaborPlan labor)
+    {
+        var hourCost = HourCost();
+        var direct = DirectCost(purchase, labor, hourCost);
+        var directTotal = Total("direct-cost", "Direct cost", direct);
+        var overhead = Line("overhead", "Overhead", _page.Compute(Operation.PercentOf, "overhead", "Overhead on direct cost", Unit.Dollars, directTotal, Share(_settings.OverheadPercent, "overhead_percent", BidDefaults.OverheadPercent)));
+        var contingency = Line("contingency", "Contingency", _page.Compute(Operation.PercentOf, "contingency", "Contingency on direct cost", Unit.Dollars, directTotal, Share(_settings.ContingencyPercent, "contingency_percent", BidDefaults.ContingencyPercent)));
+        var cost = Total("all-cost", "Direct cost, overhead and contingency", [new BidLine("direct", "Direct cost", directTotal), overhead, contingency]);
+        var profit = Line("profit", "Profit", Profit(cost));
+        var sum = _page.Compute(Operation.Sum, "price-before-rounding", "Price before rounding", Unit.Dollars, cost, profit.Amount);
+        var price = Rounded(sum);
+        var rounding = Line("rounding", "Rounding", _page.Compute(Operation.Difference, "price-rounding", "Rounding of the price", Unit.Dollars, price, sum));
+        var earned = _page.Compute(Operation.Difference, "profit-earned", "Price less cost", Unit.Dollars, price, cost);
+        return new Bid
+        {
+            DirectCost = direct,
+            Additions = [overhead, contingency, profit, rounding],
+            DirectTotal = directTotal,
+            Price = price,
+            Low = Rounded(Spread(price, -1)),
+            High = Rounded(Spread(price, 1)),
+            MarkupPercent = Markup.Share(_page, "Profit as a share of cost", earned, cost),
+            MarginPercent = Markup.Share(_page, "Profit as a share of price", earned, price),
+            HourCost = hourCost,
+            PricePerOpening = Per("Price for each opening", price, takeoff.Openings),
+            PricePerSquareFoot = Per("Price for each square foot", price, _page.Sum("floor-area", "Floor area", Unit.SquareFeet, [.. _layout.House.Rooms.Select(r => r.AreaSquareFeet)])),
+            Inclusions = BidScope.Inclusions(_layout, takeoff),
+            Exclusions = BidScope.Exclusions(_layout),
+            ValidDays = _settings.ValidDays ?? (int)BidDefaults.ValidDays.Number(),
+            Page = _page.ToPage(),
+        };
+    }
+
+    private ImmutableArray<BidLine> DirectCost(PurchasePlan purchase, LaborPlan labor, Fact hourCost)
+    {
+        var material = Line("material", "Material, as bought in whole packs and coils", purchase.Total);
+        var allowances = _layout.House.Job.Unknowns.Select((u, i) => (u, i)).Where(x => x.u.Allowance is not null)
+            .Select(x => Line($"allowance-{x.u.Id}", $"Allowance: {x.u.Text}", _page.Given($"$.unknowns[{x.i}].allowance", "Allowance", x.u.Allowance!.Value.ToDollars(), Unit.Dollars)));
+        return
+        [
+            material,
+            Line("material-tax", "Sales tax on material", _page.Compute(Operation.PercentOf, "material-tax", "Tax on material", Unit.Dollars, material.Amount, Share(_settings.MaterialTaxPercent, "material_tax_percent", BidDefaults.MaterialTaxPercent))),
+            Line("labor", "Labor with burden", _page.Compute(Operation.Product, "labor-cost", "Hours at the crew's loaded cost", Unit.Dollars, labor.Total, hourCost)),
+            Line("permit", "Permit", Dollars(_settings.Permit, "permit", BidDefaults.Permit)),
+            Line("subcontract", "Work by others", Own(_settings.Subcontract, "subcontract", "Work by others")),
+            Line("equipment-hire", "Tools and machines hired", Own(_settings.EquipmentHire, "equipment_hire", "Tools and machines hired")),
+            .. allowances,
+        ];
+    }
+
+    // The crew's hour: the average of electrician and helpers, with burden, over the productive share of paid time.
+    private Fact HourCost()
+    {
+        var electrician = Dollars(_settings.ElectricianWage, "electrician_wage", BidDefaults.ElectricianWage);
+        var helper = Dollars(_settings.HelperWage, "helper_wage", BidDefaults.HelperWage);
+        var helpers = _settings.HelpersPerElectrician is { } own
+            ? _page.Given("$.bid.helpers_per_electrician", "Helpers for each electrician", own, Unit.Each)
+            : BidDefaults.HelpersPerElectrician.Read(_page, Unit.Each);
+        var wages = _page.Compute(Operation.Sum, "crew-wage", "Wages of the crew", Unit.Dollars, electrician, _page.Compute(Operation.Product, "crew-wage", "Helpers' wages", Unit.Dollars, helper, helpers));
+        var hands = _page.Compute(Operation.Sum, "crew-hands", "Hands", Unit.Each, _page.Constant("Electrician", 1, Unit.Each), helpers);
+        var average = _page.Compute(Operation.Quotient, "crew-wage", "Average wage of the crew", Unit.Dollars, wages, hands);
+        var burden = _page.Compute(Operation.PercentOf, "burden", "Burden on wages", Unit.Dollars, average, Share(_settings.BurdenPercent, "burden_percent", BidDefaults.BurdenPercent));
+        var loaded = _page.Compute(Operation.Sum, "loaded-wage", "Wage with burden", Unit.Dollars, average, burden);
+        var productive = Share(_settings.ProductivePercent, "productive_percent", BidDefaults.ProductivePercent);
+        var onePercent = _page.Compute(Operation.Quotient, "productive-hour", "Hundredth of a productive hour", Unit.Dollars, loaded, productive);
+        return Cents.Round(_page, _page.Compute(Operation.Product, "productive-hour", "Loaded cost of a productive hour", Unit.Dollars, onePercent, _page.Constant("Hundredths", 100)));
+    }
+
+    private Fact Profit(Fact cost)
+    {
+        var percent = Share(_settings.ProfitPercent, "profit_percent", BidDefaults.ProfitPercent);
+        return _settings.ProfitBasis is ProfitBasis.Margin ? Markup.ProfitFromMargin(_page, cost, percent) : Markup.ProfitFromMarkup(_page, cost, percent);
+    }
+
+    private Fact Rounded(Fact dollars)
+    {
+        var step = Dollars(_settings.RoundPriceTo, "round_price_to", BidDefaults.RoundPriceTo);
+        return step.Value > 0 ? _page.Compute(Operation.RoundUp, "price-rounding", "Rounded up", Unit.Dollars, dollars, step) : Cents.Round(_page, dollars);
+    }
+
+    private Fact Spread(Fact price, int direction)
+    {
+        List<Fact> parts = [(direction < 0 ? BidDefaults.SpreadLowPercent : BidDefaults.SpreadHighPercent).Read(_page, Unit.Percent)];
+        if (_layout.House.Rooms.Any(r => r.Arranged) || _layout.Panels.Any(p => p.Source.Existing && p.Source.Make is null))
+        {
+            parts.Add(BidDefaults.SpreadAssumedPercent.Read(_page, Unit.Percent));
+        }
+
+        if (direction > 0)
+        {
+            parts.Add(_page.Compute(
+                Operation.Product, "spread-unknowns", "For what nobody knows yet", Unit.Percent, BidDefaults.SpreadUnknownPercent.Read(_page, Unit.Percent),
+                _page.Constant("Unknowns", _layout.House.Job.Unknowns.Length, Unit.Each)));
+        }
+
+        var percent = _page.Sum("spread", "Spread of the range", Unit.Percent, parts);
+        var away = _page.Compute(Operation.PercentOf, "spread", "Distance from the likely price", Unit.Dollars, price, percent);
+        return _page.Compute(direction < 0 ? Operation.Difference : Operation.Sum, "spread", "End of the range", Unit.Dollars, price, away);
+    }
+
+    private Fact Per(string label, Fact price, Fact count) => count.Value == 0
+        ? _page.Constant(label, 0, Unit.Dollars)
+        : Cents.Round(_page, _page.Compute(Operation.Quotient, "price-per", label, Unit.Dollars, price, count));
+
+    private BidLine Line(string id, string label, Fact amount) => new(id, label, Cents.Round(_page, amount));
+
+    private Fact Total(string rule, string label, ImmutableArray<BidLine> lines) =>
+        _page.Sum(rule, label, Unit.Dollars, [.. lines.Select(l => l.Amount)]);
+
+    private Fact Share(Percent? own, string field, RuleRow row) =>
+        own is { } percent ? _page.Given($"$.bid.{field}", row.Label, percent.ToHundredths(), Unit.Percent) : row.Read(_page, Unit.Percent);
+
+    private Fact Dollars(Money? own, string field, RuleRow row) =>
+        own is { } money ? _page.Given($"$.bid.{field}", row.Label, money.ToDollars(), Unit.Dollars) : row.Read(_page, Unit.Dollars);
+
+    private Fact Own(Money? own, string field, string label) => _page.Given($"$.bid.{field}", label, own?.ToDollars() ?? 0m, Unit.Dollars);
+}

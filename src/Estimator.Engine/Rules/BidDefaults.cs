@@ -1,0 +1,55 @@
+namespace Estimator.Engine.Rules;
+
+/// <summary>From cost to price, where the job says nothing.</summary>
+public static class BidDefaults
+{
+    private static RuleTable Table => RuleTables.Of("bid_defaults");
+
+    /// <summary>Electrician's wage.</summary>
+    public static RuleRow ElectricianWage => Table["electrician_wage"];
+
+    /// <summary>Helper's wage.</summary>
+    public static RuleRow HelperWage => Table["helper_wage"];
+
+    /// <summary>Helpers for each electrician.</summary>
+    public static RuleRow HelpersPerElectrician => Table["helpers_per_electrician"];
+
+    /// <summary>Burden on straight wages, percent.</summary>
+    public static RuleRow BurdenPercent => Table["burden_percent"];
+
+    /// <summary>Productive share of paid hours, percent.</summary>
+    public static RuleRow ProductivePercent => Table["productive_percent"];
+
+    /// <summary>Sales tax on material, percent.</summary>
+    public static RuleRow MaterialTaxPercent => Table["material_tax_percent"];
+
+    /// <summary>Permit fee.</summary>
+    public static RuleRow Permit => Table["permit"];
+
+    /// <summary>Overhead on direct cost, percent.</summary>
+    public static RuleRow OverheadPercent => Table["overhead_percent"];
+
+    /// <summary>Contingency on direct cost, percent.</summary>
+    public static RuleRow ContingencyPercent => Table["contingency_percent"];
+
+    /// <summary>Profit, percent.</summary>
+    public static RuleRow ProfitPercent => Table["profit_percent"];
+
+    /// <summary>What the price is rounded up to.</summary>
+    public static RuleRow RoundPriceTo => Table["round_price_to"];
+
+    /// <summary>Days that a bid stands.</summary>
+    public static RuleRow ValidDays => Table["valid_days"];
+
+    /// <summary>Low end of the range, percent.</summary>
+    public static RuleRow SpreadLowPercent => Table["spread_low_percent"];
+
+    /// <summary>High end of the range, percent.</summary>
+    public static RuleRow SpreadHighPercent => Table["spread_high_percent"];
+
+    /// <summary>Added where the layout is assumed, percent.</summary>
+    public static RuleRow SpreadAssumedPercent => Table["spread_assumed_percent"];
+
+    /// <summary>Added for each unknown, percent.</summary>
+    public static RuleRow SpreadUnknownPercent => Table["spread_unknown_percent"];
+}

@@ -1,0 +1,203 @@
+using System.Collections.Immutable;
+using Estimator.Engine.Catalogue;
+using Estimator.Engine.Explanations;
+using Estimator.Engine.House;
+using Estimator.Engine.Layout;
+using Estimator.Engine.Rules;
+using Estimator.Engine.Wiring;
+using Estimator.Engine.Wiring.Boxes;
+using Estimator.Engine.Wiring.Circuits;
+
+namespace Estimator.Engine.Takeoff;
+
+/// <summary>Counts everything that the wiring asks for.</summary>
+/// <remarks>Waste is not added: purchase cuts the real runs and shows trim and leftovers.</remarks>
+public sealed class QuantityTakeoff
+{
+    /// <summary>Number of the page of the explanation book.</summary>
+    public const int PageNumber = 4;
+
+    private readonly HouseLayout _layout;
+    private readonly WiringPlan _wiring;
+    private readonly PartsCatalogue _catalogue;
+    private readonly PageWriter _page = new(PageNumber);
+    private readonly LineCollecting _lines;
+    private readonly List<CountedDevice> _devices = [];
+
+    private QuantityTakeoff(HouseLayout layout, WiringPlan wiring, PartsCatalogue catalogue)
+    {
+        (_layout, _wiring, _catalogue) = (layout, wiring, catalogue);
+        _lines = new LineCollecting(catalogue, _page);
+    }
+
+    /// <summary>The takeoff.</summary>
+    public static TakeoffResult Compute(HouseLayout layout, WiringPlan wiring, PartsCatalogue catalogue) =>
+        new QuantityTakeoff(layout, wiring, catalogue).Compute();
+
+    private TakeoffResult Compute()
+    {
+        foreach (var circuit in _wiring.Circuits)
+        {
+            Circuit(circuit);
+        }
+
+        foreach (var panel in _layout.Panels.Where(p => !p.Source.Existing))
+        {
+            NewPanel(panel.Source);
+        }
+
+        var small = new SmallParts(_wiring, _lines, _page);
+        small.Add();
+        var openings = Openings();
+        _lines.Add("opening-layout", openings, "job");
+        _lines.Add("permit-visit", TakeoffRules.PermitVisits.Read(_page, Unit.Each), "job");
+        _lines.Add("mobilization", TakeoffRules.Mobilizations.Read(_page, Unit.Each), "job");
+        var (lines, findings) = _lines.Lines();
+        return new TakeoffResult
+        {
+            Lines = lines,
+            Devices = [.. _devices],
+            FishedFeet = Fished(),
+            Openings = openings,
+            Findings = findings,
+            Page = _page.ToPage(),
+        };
+    }
+
+    private Fact Openings() => _page.Constant(
+        "Devices, luminaires, alarms and equipment outlets", _layout.Devices.Length + _layout.Equipment.Length, Unit.Each);
+
+    private ImmutableSortedDictionary<string, Fact> Fished() => _wiring.Runs.Where(r => r.Fished).GroupBy(r => r.Cable.ItemId, StringComparer.Ordinal)
+        .ToImmutableSortedDictionary(
+            g => g.Key,
+            g => _page.Compute(Operation.InFeet, "fished-feet", "Cable fished in finished walls", Unit.Feet, _page.Sum("fished", "Cable fished in finished walls", Unit.Length, [.. g.Select(r => r.Total)])),
+            StringComparer.Ordinal);
+
+    private void Circuit(Circuit circuit)
+    {
+        _lines.AddOne($"breaker-{circuit.Poles}-{circuit.BreakerA.Value:0}-{Words.Snake(circuit.Protection).Replace("plain", "plain", StringComparison.Ordinal)}", "Breaker of the circuit", circuit.Id);
+        _lines.AddOne("circuit-label", "Directory entry of the circuit", circuit.Id);
+        _lines.AddOne("consumables", "Consumables of the circuit", circuit.Id);
+        foreach (var run in circuit.Runs.Select(r => _wiring.Runs[r]))
+        {
+            _lines.Add(run.Cable.ItemId, run.Total, circuit.Id);
+        }
+
+        for (var i = 0; i < circuit.Boxes.Length; i++)
+        {
+            Box(circuit, _wiring.Boxes[circuit.Boxes[i]], first: i == 0);
+        }
+    }
+
+    private void Box(Circuit circuit, Box box, bool first)
+    {
+        var room = _layout.House.Rooms[box.Place.Room].Source.Id;
+        if (box.Item is { } item)
+        {
+            _lines.AddOne(item.ItemId, "Box", room);
+        }
+
+        if (box.Equipment >= 0)
+        {
+            Equipment(circuit, box, room);
+            return;
+        }
+
+        for (var d = 0; d < box.Devices.Length; d++)
+        {
+            Device(circuit, box, _layout.Devices[box.Devices[d]], further: d > 0, protects: first && circuit.FirstReceptacleProtects, room);
+        }
+
+        Plate(box, first && circuit.FirstReceptacleProtects, room);
+    }
+
+    private void Device(Circuit circuit, Box box, LaidDevice device, bool further, bool protects, string room)
+    {
+        var kind = protects && device.Kind is DeviceKind.DuplexReceptacle ? DeviceKind.GfciReceptacle : device.Kind;
+        Count(PartsCatalogue.KitKey(kind, RatingOf(circuit, kind), box.Use is BoxUse.Weatherproof), box, further, device.OwnerSupplied, room);
+    }
+
+    private void Count(string kit, Box box, bool further, bool owner, string room)
+    {
+        var item = _catalogue.OfKit(kit)?.Id ?? kit;
+        _lines.AddOne(item, "Device", room, owner);
+        var ceiling = box.Place.Mount is Framing.Mount.Ceiling ? (int)decimal.Ceiling(box.Place.HeightFact.AsLength().Value.ToFeet()) : 0;
+        _devices.Add(new CountedDevice(item, further, box.OldWork, ceiling, owner));
+    }
+
+    private void Equipment(Circuit circuit, Box box, string room)
+    {
+        var equipment = _layout.Equipment[box.Equipment];
+        if (equipment.Connection is Connection.HardWired)
+        {
+            Count("hard_wired", box, further: false, owner: false, room);
+        }
+        else if (circuit.Poles == 2)
+        {
+            Count($"receptacle_240v-{(circuit.BreakerA.Value <= 20 ? 20 : circuit.BreakerA.Value <= 30 ? 30 : 50)}", box, further: false, owner: false, room);
+        }
+        else
+        {
+            var amperes = circuit.BreakerA.Value <= CircuitRatings.For(CircuitKind.Lighting).Number() ? TakeoffRules.GeneralReceptacleA : TakeoffRules.RequiredReceptacleA;
+            var protects = circuit.FirstReceptacleProtects ? DeviceKind.GfciReceptacle : DeviceKind.DuplexReceptacle;
+            Count(PartsCatalogue.KitKey(protects, (int)amperes.Number(), box.Use is BoxUse.Weatherproof), box, further: false, owner: false, room);
+            _lines.AddOne("plate-1-duplex", "Plate", room);
+        }
+    }
+
+    // A box shows as many openings as it has devices on yokes; luminaires and alarms cover their own.
+    private void Plate(Box box, bool protects, string room)
+    {
+        if (box.Use is BoxUse.Weatherproof && _layout.Devices[box.Devices[0]].Kind.IsReceptacle())
+        {
+            _lines.AddOne("cover-in-use", "Cover of a receptacle outdoors", room);
+            return;
+        }
+
+        var openings = box.Devices.Select(d => OpeningOf(_layout.Devices[d].Kind, protects)).OfType<string>().Distinct().ToList();
+        if (openings.Count > 0)
+        {
+            _lines.AddOne($"plate-{box.Gangs}-{(openings.Count == 1 ? openings[0] : "mixed")}", "Plate", room);
+        }
+    }
+
+    private static string? OpeningOf(DeviceKind kind, bool protects) => kind switch
+    {
+        DeviceKind.GfciReceptacle or DeviceKind.Dimmer or DeviceKind.SensorSwitch => "rectangular",
+        DeviceKind.DuplexReceptacle when protects => "rectangular",
+        DeviceKind.DuplexReceptacle or DeviceKind.HalfHotReceptacle => "duplex",
+        _ when kind.IsSwitch() => "toggle",
+        _ => null,
+    };
+
+    private static int RatingOf(Circuit circuit, DeviceKind kind)
+    {
+        if (kind is DeviceKind.Receptacle240V)
+        {
+            return circuit.BreakerA.Value <= 20 ? 20 : circuit.BreakerA.Value <= 30 ? 30 : 50;
+        }
+
+        if (kind.IsSwitch())
+        {
+            return circuit.BreakerA.Value <= CircuitRatings.For(CircuitKind.Lighting).Number() ? 15 : 20;
+        }
+
+        return (int)(circuit.Kind is CircuitKind.Receptacles or CircuitKind.General or CircuitKind.Lighting ? TakeoffRules.GeneralReceptacleA : TakeoffRules.RequiredReceptacleA).Number();
+    }
+
+    private void NewPanel(Panel panel)
+    {
+        _lines.AddOne($"panel-{panel.RatingA.ToAmperes():0}", "New panel", panel.Id);
+        if (panel.FedFrom is not null)
+        {
+            return;
+        }
+
+        _lines.Add("ground-rod", TakeoffRules.GroundRods.Read(_page, Unit.Each), panel.Id);
+        _lines.Add("electrode-conductor", TakeoffRules.ElectrodeConductor.ReadFeet(_page), panel.Id);
+        if ((int)_layout.House.Job.Code.Edition >= TakeoffRules.SurgeFromEdition.Number())
+        {
+            _lines.AddOne("surge-protector", "Surge protection of a new service panel", panel.Id);
+        }
+    }
+}

@@ -1,0 +1,59 @@
+using Estimator.Engine.Explanations;
+using Estimator.Engine.Framing;
+using Estimator.Engine.House;
+using Estimator.Engine.Rules;
+using Estimator.Engine.Wiring;
+using Estimator.Engine.Wiring.Boxes;
+using Estimator.Engine.Wiring.Routing;
+
+namespace Estimator.Engine.Takeoff;
+
+/// <summary>Counts connectors, clamps, staples, plates over studs and holes.</summary>
+internal sealed class SmallParts(WiringPlan wiring, LineCollecting lines, PageWriter page)
+{
+    internal void Add()
+    {
+        foreach (var box in wiring.Boxes)
+        {
+            foreach (var splice in box.Splices)
+            {
+                Connector(splice, wiring.Circuits[box.Circuit].Id);
+            }
+        }
+
+        foreach (var run in wiring.Runs)
+        {
+            Run(run, wiring.Circuits[run.Circuit].Id);
+        }
+    }
+
+    private void Connector(Splice splice, string circuit)
+    {
+        var size = splice.Function is ConductorFunction.Ground ? "ground" : TakeoffRules.ConnectorFor(splice.Size, splice.Conductors).Text("connector");
+        lines.AddOne($"connector-{size}", "Connector", circuit);
+    }
+
+    private void Run(Run run, string circuit)
+    {
+        if (run.Role is RunRole.HomeRun)
+        {
+            lines.AddOne("cable-clamp", "Clamp at the panel", circuit);
+        }
+
+        if (run.Fished)
+        {
+            return;
+        }
+
+        lines.Add("staple", Support.Fasteners(page, run.Path), circuit);
+        lines.Add("bored-hole", run.Path.Bores, circuit);
+        if (run.Path.Way is not RunWay.AlongWalls)
+        {
+            var drops = page.Constant("Drops through plates", Drops(run), Unit.Each);
+            lines.Add("nail-plate", page.Compute(Operation.Quotient, "nail-plates", "Plates over the holes of drops", Unit.Each, drops, TakeoffRules.DropsPerPlate.Read(page, Unit.Each)), circuit);
+        }
+    }
+
+    private int Drops(Run run) =>
+        (run.From < 0 || wiring.Boxes[run.From].Place.Mount is Mount.Wall ? 1 : 0) + (wiring.Boxes[run.To].Place.Mount is Mount.Wall ? 1 : 0);
+}

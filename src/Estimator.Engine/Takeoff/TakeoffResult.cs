@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+using Estimator.Engine.Checks;
+using Estimator.Engine.Explanations;
+
+namespace Estimator.Engine.Takeoff;
+
+/// <summary>Quantities of catalogue items.</summary>
+public sealed record TakeoffResult
+{
+    /// <summary>The lines, in catalogue order.</summary>
+    public required ImmutableArray<TakeoffLine> Lines { get; init; }
+
+    /// <summary>Every device and luminaire, for labor.</summary>
+    public required ImmutableArray<CountedDevice> Devices { get; init; }
+
+    /// <summary>Feet of cable that are fished, by item; a part of the item's line.</summary>
+    public required ImmutableSortedDictionary<string, Fact> FishedFeet { get; init; }
+
+    /// <summary>Outlets and switches: the openings of the job.</summary>
+    public required Fact Openings { get; init; }
+
+    /// <summary>Items that the catalogue lacks.</summary>
+    public ImmutableArray<Finding> Findings { get; init; } = [];
+
+    /// <summary>Page of the explanation book.</summary>
+    public required ExplanationPage Page { get; init; }
+}
