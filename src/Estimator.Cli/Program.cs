@@ -1,2 +1,3 @@
-Console.Error.WriteLine("estimator: no verb is known yet.");
-return 2;
+using Estimator.Cli;
+
+return Verbs.Run(args, Console.In, Console.Out, Console.Error);

@@ -1,0 +1,38 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace Estimator.Cli.Import;
+
+/// <summary>A floor plan in the neutral form, neutral-floor-plan/1: lengths in feet.</summary>
+public sealed record NeutralPlan(string Schema, string Id, string Title, string Dwelling, string Units, NeutralSource Source, IReadOnlyList<NeutralLevel> Levels)
+{
+    private static readonly JsonSerializerOptions Options = new()
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower,
+        RespectNullableAnnotations = true,
+        RespectRequiredConstructorParameters = true,
+        MaxDepth = 32,
+        NumberHandling = JsonNumberHandling.Strict,
+    };
+
+    /// <summary>Reads a plan.</summary>
+    /// <exception cref="WrongInputException">The text is no plan of this form.</exception>
+    public static NeutralPlan Read(string json, string file)
+    {
+        try
+        {
+            var plan = JsonSerializer.Deserialize<NeutralPlan>(json, Options);
+            return plan switch
+            {
+                null => throw new WrongInputException($"{file}: $: found nothing; accepted: a floor plan, neutral-floor-plan/1."),
+                { Schema: not "neutral-floor-plan/1" } => throw new WrongInputException($"{file}: $.schema: found '{plan.Schema}'; accepted: neutral-floor-plan/1."),
+                { Units: not "ft" } => throw new WrongInputException($"{file}: $.units: found '{plan.Units}'; accepted: ft."),
+                _ => plan,
+            };
+        }
+        catch (JsonException e)
+        {
+            throw new WrongInputException($"{file}: {e.Path ?? "$"}: found {e.Message.Split(" Path:")[0].TrimEnd('.')}; accepted: the form of neutral-floor-plan/1.");
+        }
+    }
+}

@@ -1,0 +1,45 @@
+using System.Text.Json.Nodes;
+using System.Text.Json.Schema;
+using Estimator.Engine.Measures;
+
+namespace Estimator.Engine.House.JobFiles;
+
+/// <summary>The JSON Schema of the job file, made from the same types that read it.</summary>
+public static class JobSchema
+{
+    /// <summary>The schema, 2020-12.</summary>
+    public static JsonObject Make()
+    {
+        var schema = (JsonObject)JobJson.Options.GetJsonSchemaAsNode(typeof(Job), new JsonSchemaExporterOptions
+        {
+            TreatNullObliviousAsNonNullable = true,
+            TransformSchemaNode = Transform,
+        });
+        schema.Insert(0, "$schema", "https://json-schema.org/draft/2020-12/schema");
+        schema.Insert(1, "$id", "urn:estimator-job:1");
+        schema.Insert(2, "title", "Job file of the residential wiring estimator, version 1");
+        return schema;
+    }
+
+    private static JsonNode Transform(JsonSchemaExporterContext context, JsonNode schema)
+    {
+        var type = context.TypeInfo.Type;
+        var bare = Nullable.GetUnderlyingType(type) ?? type;
+        JsonObject? own = bare switch
+        {
+            _ when bare == typeof(Length) => new JsonObject { ["type"] = "string", ["description"] = "A length with its unit: 12' 6\", 12' 6 1/2\", 12.5 ft, 150 in, 3.8 m.", ["pattern"] = "^\\s*-?[0-9][0-9.'′\"″/ a-zA-Z-]*$" },
+            _ when bare == typeof(GridPoint) => new JsonObject { ["type"] = "array", ["items"] = new JsonObject { ["type"] = "string" }, ["minItems"] = 2, ["maxItems"] = 2, ["description"] = "A point: x and y, each a length with its unit." },
+            _ when bare == typeof(Money) || bare == typeof(Power) || bare == typeof(Current) || bare == typeof(Percent) => new JsonObject { ["type"] = "number", ["minimum"] = 0, ["maximum"] = JobLimits.Number },
+            _ when bare == typeof(string) => new JsonObject { ["type"] = "string", ["maxLength"] = JobLimits.Text },
+            _ when bare.IsEnum => new JsonObject { ["enum"] = new JsonArray([.. WordConverterFactory.WordsOf(bare).Select(w => (JsonNode)w)]) },
+            _ => null,
+        };
+        if (own is null)
+        {
+            return schema;
+        }
+
+        var nullable = bare != type || context.PropertyInfo is { IsGetNullable: true };
+        return nullable ? new JsonObject { ["anyOf"] = new JsonArray(own, new JsonObject { ["type"] = "null" }) } : own;
+    }
+}

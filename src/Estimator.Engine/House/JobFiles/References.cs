@@ -1,0 +1,115 @@
+using Estimator.Engine.Measures;
+
+namespace Estimator.Engine.House.JobFiles;
+
+/// <summary>Checks that ids are unique and that what refers to them finds them; that openings fit their walls.</summary>
+internal static class References
+{
+    internal static void Check(Job job, ProblemList problems)
+    {
+        var rooms = job.Levels.SelectMany((l, i) => l.Rooms.Select((r, j) => (r.Id, Path: $"$.levels[{i}].rooms[{j}].id"))).ToList();
+        Unique(rooms, problems);
+        Unique([.. job.Levels.Select((l, i) => (l.Id, $"$.levels[{i}].id"))], problems);
+        Unique(
+            [
+                .. job.Levels.SelectMany((l, i) => l.Rooms.SelectMany((r, j) => r.Placed.Select((d, k) => (d.Id, $"$.levels[{i}].rooms[{j}].placed[{k}].id")))),
+                .. job.Equipment.Select((e, i) => (e.Id, $"$.equipment[{i}].id")),
+                .. job.Panels.Select((p, i) => (p.Id, $"$.panels[{i}].id")),
+            ],
+            problems);
+        var known = rooms.Select(r => r.Id).ToHashSet(StringComparer.Ordinal);
+        Openings(job, known, problems);
+        Panels(job, known, problems);
+        foreach (var (equipment, e) in job.Equipment.Select((x, i) => (x, i)))
+        {
+            Room(equipment.Room, known, $"$.equipment[{e}].room", problems);
+            OnWall(job, equipment.Room, equipment.Wall, $"$.equipment[{e}].wall", problems);
+        }
+
+        foreach (var (unknown, u) in job.Unknowns.Select((x, i) => (x, i)).Where(x => x.x.Room is not null))
+        {
+            Room(unknown.Room!, known, $"$.unknowns[{u}].room", problems);
+        }
+
+        DeviceReferences.Check(job, problems);
+    }
+
+    private static void Openings(Job job, HashSet<string> rooms, ProblemList problems)
+    {
+        foreach (var (opening, path) in job.Levels.SelectMany((l, i) => l.Openings.Select((o, j) => (o, $"$.levels[{i}].openings[{j}]"))))
+        {
+            Room(opening.Room, rooms, $"{path}.room", problems);
+            if (opening.OtherRoom is { } other)
+            {
+                Room(other, rooms, $"{path}.other_room", problems);
+            }
+
+            problems.Length($"{path}.width", opening.Width, Length.FromInches(1), Length.FromFeet(60));
+            if (opening.At is null == opening.Wall is null)
+            {
+                problems.Add(path, opening.At is null ? "neither at nor wall" : "both at and wall", "one of them");
+            }
+
+            OnWall(job, opening.Room, opening.Wall, $"{path}.wall", problems);
+            Fits(job, opening, path, problems);
+        }
+    }
+
+    private static void Fits(Job job, Opening opening, string path, ProblemList problems)
+    {
+        if (opening.Wall is not { } spot || Find(job, opening.Room) is not { } room || RoomValidation.Sides(room) is var sides && (spot.Side < 1 || spot.Side > sides.Length))
+        {
+            return;
+        }
+
+        if (opening.Width > sides[spot.Side - 1])
+        {
+            problems.Add($"{path}.width", opening.Width.ToString(), $"a width to {sides[spot.Side - 1]}, the length of its wall");
+        }
+    }
+
+    private static void Panels(Job job, HashSet<string> rooms, ProblemList problems)
+    {
+        var panels = job.Panels.Select(p => p.Id).ToHashSet(StringComparer.Ordinal);
+        foreach (var (panel, p) in job.Panels.Select((x, i) => (x, i)))
+        {
+            Room(panel.Room, rooms, $"$.panels[{p}].room", problems);
+            OnWall(job, panel.Room, panel.Wall, $"$.panels[{p}].wall", problems);
+            if (panel.FedFrom is { } from && (!panels.Contains(from) || from == panel.Id))
+            {
+                problems.Add($"$.panels[{p}].fed_from", $"'{from}'", $"the id of another panel: {string.Join(", ", panels.Where(x => x != panel.Id))}");
+            }
+        }
+
+        foreach (var (pin, i) in job.Pins.Circuits.Select((x, i) => (x, i)).Where(x => !panels.Contains(x.x.Panel)))
+        {
+            problems.Add($"$.pins.circuits[{i}].panel", $"'{pin.Panel}'", $"the id of a panel: {string.Join(", ", panels)}");
+        }
+    }
+
+    private static void OnWall(Job job, string roomId, WallSpot? spot, string path, ProblemList problems)
+    {
+        if (spot is not null && Find(job, roomId) is { } room)
+        {
+            RoomValidation.Wall(spot, RoomValidation.Sides(room), path, problems);
+        }
+    }
+
+    private static Room? Find(Job job, string id) => job.Levels.SelectMany(l => l.Rooms).FirstOrDefault(r => r.Id == id);
+
+    private static void Room(string id, HashSet<string> rooms, string path, ProblemList problems)
+    {
+        if (!rooms.Contains(id))
+        {
+            problems.Add(path, $"'{id}'", $"the id of a room: {string.Join(", ", rooms.Take(12))}{(rooms.Count > 12 ? ", ..." : "")}");
+        }
+    }
+
+    private static void Unique(IReadOnlyList<(string Id, string Path)> ids, ProblemList problems)
+    {
+        foreach (var twice in ids.GroupBy(i => i.Id, StringComparer.Ordinal).Where(g => g.Count() > 1 || g.Key.Length == 0))
+        {
+            problems.Add(twice.Last().Path, twice.Key.Length == 0 ? "an empty id" : $"'{twice.Key}' a second time", "an id that nothing else has");
+        }
+    }
+}
