@@ -11,5 +11,5 @@ internal static class CalcTopics
         NailPlateCalc.Topic, UnitConversionCalc.Topic, MarkupMarginCalc.Topic, LoadCalc.Standard, LoadCalc.Optional, LoadCalc.Existing,
     ];
 
-    internal static CalcField EditionField { get; } = new("edition", "text", "Edition, such as NEC-2023; years before 2017 use the tables of 2017.");
+    internal static CalcField EditionField => new("edition", "text", "Edition, such as NEC-2023; years before 2017 use the tables of 2017.");
 }

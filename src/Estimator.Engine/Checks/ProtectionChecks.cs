@@ -16,7 +16,7 @@ internal static class ProtectionChecks
             var behindFirst = circuit.FirstReceptacleProtects;
             foreach (var box in circuit.Boxes.Select(b => context.Wiring.Boxes[b]))
             {
-                var own = box.Devices.Any(d => context.Layout.Devices[d].Kind is DeviceKind.GfciReceptacle);
+                var own = box.OwnGroundFault || box.Devices.Any(d => context.Layout.Devices[d].Kind is DeviceKind.GfciReceptacle);
                 var groundFault = circuit.Protection is Protection.GroundFault or Protection.DualFunction || behindFirst || own;
                 var arcFault = circuit.Protection is Protection.ArcFault or Protection.DualFunction;
                 foreach (var finding in Missing(context, circuit, box, groundFault, ProtectionRules.GroundFault, "ground-fault")

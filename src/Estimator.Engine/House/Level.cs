@@ -15,6 +15,9 @@ public sealed record Level
     /// <summary>Height of the floor above the lowest level's floor.</summary>
     public Length Elevation { get; init; }
 
+    /// <summary>Whether it is a basement; the rules on basements then hold for all its rooms.</summary>
+    public bool Basement { get; init; }
+
     /// <summary>Floor to ceiling, where a room does not say otherwise.</summary>
     public Length CeilingHeight { get; init; } = Length.FromFeet(8);
 

@@ -32,7 +32,7 @@ internal static class DoorSpots
         WallSpots.PointAt(house.Rooms[door.Room], door.Side, (door.From + door.To) / 2);
 
     private static int Rank(FramedHouse house, FramedOpening door) => door.OtherRoom < 0
-        ? 2
+        ? door.Source.Kind is OpeningKind.WideOpening ? 0 : 2
         : house.Rooms[door.OtherRoom].Source.Kind switch
         {
             RoomKind.Hall or RoomKind.Foyer or RoomKind.Stair => 0,

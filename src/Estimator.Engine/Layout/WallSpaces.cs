@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Framing;
+using Estimator.Engine.House;
 
 namespace Estimator.Engine.Layout;
 
@@ -13,7 +14,7 @@ public static class WallSpaces
         var starts = SideStarts(house.Rooms[room]);
         var round = starts[^1];
         var breaks = house.Openings.Where(o => o.Room == room && o.BreaksFloorLine && o.To > o.From)
-            .Select(o => (From: starts[o.Side] + o.From, To: starts[o.Side] + o.To)).OrderBy(b => b.From).ToList();
+            .Select(o => (From: starts[o.Side] + o.From, To: starts[o.Side] + o.To)).Concat(Counters(house, house.Rooms[room], starts)).OrderBy(b => b.From).ToList();
         if (breaks.Count == 0)
         {
             return [new WallSpace(0, round, Closed: true)];
@@ -38,6 +39,17 @@ public static class WallSpaces
         }
 
         return spaces.ToImmutable();
+    }
+
+    // A counter with a stated place has its own rule, 210.52(C), and its receptacles do not count for the wall, 210.52(A)(4).
+    private static IEnumerable<(int From, int To)> Counters(FramedHouse house, FramedRoom room, ImmutableArray<int> starts)
+    {
+        foreach (var counter in room.Source.Counters.Where(c => c.Kind is CounterKind.Wall && c.Wall is not null))
+        {
+            var (side, offset) = WallSpots.Of(room, counter.Wall!, house.Pose);
+            var half = counter.Length.ToSixteenths() / 2;
+            yield return (starts[side] + Math.Max(0, offset - half), Math.Min(starts[^1], starts[side] + offset + half));
+        }
     }
 
     /// <summary>The side and the offset along it of a point of the outline.</summary>

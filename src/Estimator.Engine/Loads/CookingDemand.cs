@@ -21,7 +21,7 @@ public static class CookingDemand
         }
 
         var large = appliances.Where(a => a.Value > Va(LoadRules.CookingCFrom)).ToList();
-        var small = appliances.Except(large).ToList();
+        var small = appliances.Where(a => a.Value <= Va(LoadRules.CookingCFrom)).ToList();
         var together = ColumnC(page, appliances);
         if (small.Count == 0)
         {

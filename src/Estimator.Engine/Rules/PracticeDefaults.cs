@@ -93,6 +93,9 @@ public static class PracticeDefaults
     /// <summary>Voltage drop of a branch circuit that is accepted, percent.</summary>
     public static RuleRow BranchVoltageDropPercent => Table["branch_voltage_drop_percent"];
 
+    /// <summary>Voltage drop from which a thicker conductor is taken, percent.</summary>
+    public static RuleRow ThickerConductorDropPercent => Table["thicker_conductor_drop_percent"];
+
     /// <summary>Switch box centre from the door jamb, inches.</summary>
     public static RuleRow SwitchFromJamb => Table["switch_from_jamb"];
 

@@ -23,5 +23,7 @@ internal static class WiringSettings
 
     internal static RuleRow CornerStuds => Table["corner_studs"];
 
+    internal static RuleRow OwnGroundFaultMost => Table["own_ground_fault_most"];
+
     internal static RuleRow SolveRounds => Table["solve_rounds"];
 }

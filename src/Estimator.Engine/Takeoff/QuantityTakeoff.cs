@@ -75,7 +75,7 @@ public sealed class QuantityTakeoff
 
     private void Circuit(Circuit circuit)
     {
-        _lines.AddOne($"breaker-{circuit.Poles}-{circuit.BreakerA.Value:0}-{Words.Snake(circuit.Protection).Replace("plain", "plain", StringComparison.Ordinal)}", "Breaker of the circuit", circuit.Id);
+        _lines.AddOne($"breaker-{circuit.Poles}-{circuit.BreakerA.Value:0}-{Words.Snake(circuit.Protection)}", "Breaker of the circuit", circuit.Id);
         _lines.AddOne("circuit-label", "Directory entry of the circuit", circuit.Id);
         _lines.AddOne("consumables", "Consumables of the circuit", circuit.Id);
         foreach (var run in circuit.Runs.Select(r => _wiring.Runs[r]))
@@ -85,11 +85,11 @@ public sealed class QuantityTakeoff
 
         for (var i = 0; i < circuit.Boxes.Length; i++)
         {
-            Box(circuit, _wiring.Boxes[circuit.Boxes[i]], first: i == 0);
+            Box(circuit, _wiring.Boxes[circuit.Boxes[i]]);
         }
     }
 
-    private void Box(Circuit circuit, Box box, bool first)
+    private void Box(Circuit circuit, Box box)
     {
         var room = _layout.House.Rooms[box.Place.Room].Source.Id;
         if (box.Item is { } item)
@@ -105,10 +105,10 @@ public sealed class QuantityTakeoff
 
         for (var d = 0; d < box.Devices.Length; d++)
         {
-            Device(circuit, box, _layout.Devices[box.Devices[d]], further: d > 0, protects: first && circuit.FirstReceptacleProtects, room);
+            Device(circuit, box, _layout.Devices[box.Devices[d]], further: d > 0, box.OwnGroundFault, room);
         }
 
-        Plate(box, first && circuit.FirstReceptacleProtects, room);
+        Plate(box, box.OwnGroundFault, room);
     }
 
     private void Device(Circuit circuit, Box box, LaidDevice device, bool further, bool protects, string room)
@@ -139,7 +139,7 @@ public sealed class QuantityTakeoff
         else
         {
             var amperes = circuit.BreakerA.Value <= CircuitRatings.For(CircuitKind.Lighting).Number() ? TakeoffRules.GeneralReceptacleA : TakeoffRules.RequiredReceptacleA;
-            var protects = circuit.FirstReceptacleProtects ? DeviceKind.GfciReceptacle : DeviceKind.DuplexReceptacle;
+            var protects = box.OwnGroundFault ? DeviceKind.GfciReceptacle : DeviceKind.DuplexReceptacle;
             Count(PartsCatalogue.KitKey(protects, (int)amperes.Number(), box.Use is BoxUse.Weatherproof), box, further: false, owner: false, room);
             _lines.AddOne("plate-1-duplex", "Plate", room);
         }

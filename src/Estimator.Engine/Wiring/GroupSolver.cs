@@ -49,7 +49,7 @@ internal sealed class GroupSolver(
     private SolvedCircuit Finish(DraftCircuit draft, int number, PageWriter page, List<Finding> findings)
     {
         var rounds = (int)WiringSettings.SolveRounds.Number();
-        var limit = CircuitDrop.Limit(layout.House.Job, page);
+        var limit = CircuitDrop.ThickerFrom(layout.House.Job, page);
         for (var round = 1; ; round++)
         {
             var trial = round == rounds || Measure(draft, number, new PageWriter(page.Page)).DropPercent.Value <= limit.Value;
@@ -105,8 +105,15 @@ internal sealed class GroupSolver(
     private ImmutableArray<Box> Boxes(DraftCircuit draft, CircuitTree tree, int number, PageWriter page)
     {
         var first = tree.Boxes[0];
-        return [.. tree.Boxes.Select(b => Fill(b, draft, tree, number, page, draft.FirstProtects && b == first))];
+        return [.. tree.Boxes.Select(b => Fill(b, draft, tree, number, page, Exchanged(draft, b, first)))];
     }
+
+    private bool Exchanged(DraftCircuit draft, int box, int first) => !ProtectionNeeds.ProtectsItself(layout, drafts[box]) && draft.GroundFault switch
+    {
+        ProtectedBy.First => box == first,
+        ProtectedBy.Each => ProtectionNeeds.GroundFault(layout, drafts[box]),
+        _ => false,
+    };
 
     private Box Fill(int index, DraftCircuit draft, CircuitTree tree, int number, PageWriter page, bool protects)
     {
@@ -127,6 +134,7 @@ internal sealed class GroupSolver(
             Item = box.Use is BoxUse.OwnHousing ? null : item,
             RequiredVolume = required,
             Fits = fits,
+            OwnGroundFault = protects,
             CableEntries = loads.Entering.Length,
             Splices = Splicing.Of(loads, terminals, protects || ProtectionNeeds.ProtectsItself(layout, box)),
         };
@@ -143,7 +151,7 @@ internal sealed class GroupSolver(
                 Where = [.. solved.Boxes.Select(b => b.Id)],
                 Text = $"Round {round}: {draft.Wire} AWG instead of {draft.Rating.Wire}, since the farthest outlet would lose more than {limit.Value:0.##}%.",
                 Article = "210.19",
-                Edition = layout.House.Job.Code.Edition.ToString(),
+                Edition = $"NEC {(int)layout.House.Job.Code.Edition}",
                 Figures = [solved.DropPercent.Node, limit.Node],
             });
         }

@@ -72,7 +72,7 @@ internal sealed class PlanAssembly(HouseLayout layout, ImmutableArray<DraftBox> 
         BreakerA = solved.Draft.Rating.BreakerA,
         Poles = solved.Draft.Rating.Poles,
         Protection = solved.Draft.Protection,
-        FirstReceptacleProtects = solved.Draft.FirstProtects,
+        FirstReceptacleProtects = solved.Draft.GroundFault is ProtectedBy.First,
         Wire = solved.Wire,
         Boxes = [.. Enumerable.Range(firstBox, solved.Boxes.Length)],
         Runs = [.. Enumerable.Range(firstRun, solved.Runs.Length)],
@@ -88,10 +88,7 @@ internal sealed class PlanAssembly(HouseLayout layout, ImmutableArray<DraftBox> 
     {
         var total = costs.Prices.BreakerE4(solved.Draft.Rating.Poles, solved.Draft.Protection);
         total += solved.Draft.Units.SelectMany(u => u.Rooms).Distinct().Count() * costs.Prices.RoomE4;
-        if (solved.Draft.FirstProtects && !ProtectionNeeds.ProtectsItself(layout, drafts[solved.Tree.Boxes[0]]))
-        {
-            total += costs.Prices.GroundFaultReceptacleE4;
-        }
+        total += solved.Boxes.Count(b => b.OwnGroundFault) * costs.Prices.GroundFaultReceptacleE4;
 
         foreach (var leg in solved.Tree.Legs)
         {

@@ -41,6 +41,9 @@ public sealed record Box
     /// <summary>Whether the contents fit; true where the luminaire brings its own.</summary>
     public required bool Fits { get; init; }
 
+    /// <summary>Whether its duplex receptacle is exchanged for one with ground-fault protection built in.</summary>
+    public required bool OwnGroundFault { get; init; }
+
     /// <summary>Cables that enter.</summary>
     public required int CableEntries { get; init; }
 

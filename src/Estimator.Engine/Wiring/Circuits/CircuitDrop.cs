@@ -31,6 +31,9 @@ internal static class CircuitDrop
         return page.Compute(Operation.Product, "drop-percent", "Voltage drop", Unit.Percent, part, page.Constant("Hundredths", 100));
     }
 
+    /// <summary>The drop from which a thicker conductor is taken: the job's own limit, else what is advised over feeder and branch together.</summary>
+    internal static Fact ThickerFrom(Job job, PageWriter page) => job.Practice.BranchVoltageDropPercent is not null ? Limit(job, page) : PracticeDefaults.ThickerConductorDropPercent.Read(page, Unit.Percent);
+
     internal static Fact Limit(Job job, PageWriter page) => job.Practice.BranchVoltageDropPercent is { } own
         ? page.Given("$.practice.branch_voltage_drop_percent", "Accepted voltage drop", own.ToHundredths(), Unit.Percent)
         : PracticeDefaults.BranchVoltageDropPercent.Read(page, Unit.Percent);

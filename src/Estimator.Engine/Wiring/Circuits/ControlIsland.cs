@@ -118,7 +118,9 @@ internal sealed class ControlIsland
             BringHot(_position[legBox]);
         }
 
-        foreach (var (from, to) in SpanningTree.From(legBox, loads, _cost))
+        // One leg leaves the switch box, however many lights hang on it: a switch box is the one that overfills.
+        var first = loads.MinBy(l => _cost(legBox, l));
+        foreach (var (from, to) in SpanningTree.From(first, loads, _cost, Room).Prepend((From: legBox, To: first)))
         {
             // One neutral and at most two other conductors go in one cable.
             foreach (var pair in nets.Chunk(2))
@@ -156,6 +158,8 @@ internal sealed class ControlIsland
     private IEnumerable<int> LoadBoxes() => _boxes.Where(b => !_position.ContainsKey(b));
 
     private bool NeedsHot(int box) => _drafts[box].Devices.Any(d => _layout.Devices[d].Kind is DeviceKind.HalfHotReceptacle);
+
+    private int Room(int box) => LoadRoom.Of(_drafts[box]);
 
     private ImmutableArray<int> GroupsActingOn(int box) =>
         [.. _groups.Where(g => _controls.Groups[g].Loads.Any(l => _drafts[box].Devices.Contains(l.Device)))];

@@ -10,7 +10,7 @@ namespace Estimator.Engine.Wiring.Circuits;
 /// <param name="Units">Its units.</param>
 /// <param name="Feed">How they are fed.</param>
 /// <param name="Protection">What the breaker protects against.</param>
-/// <param name="FirstProtects">Whether ground-fault protection sits in the first receptacle.</param>
+/// <param name="GroundFault">Where ground-fault protection sits.</param>
 /// <param name="CostE4">Planning cost of breaker and feed, in ten-thousandths of a dollar.</param>
 internal sealed record DraftCircuit(
     WiringGroup Group,
@@ -19,5 +19,5 @@ internal sealed record DraftCircuit(
     ImmutableArray<WiringUnit> Units,
     FeedTree Feed,
     Protection Protection,
-    bool FirstProtects,
+    ProtectedBy GroundFault,
     long CostE4);

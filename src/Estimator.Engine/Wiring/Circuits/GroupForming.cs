@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Controls;
 using Estimator.Engine.Layout;
+using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring.Boxes;
 using Estimator.Engine.Wiring.Routing;
 
@@ -15,26 +16,34 @@ internal static class GroupForming
         var zones = Zones.Of(layout.House);
         var pinned = PinnedGroups(layout, drafts, units);
         var taken = pinned.SelectMany(p => p.Units).SelectMany(u => u).ToHashSet();
-        var free = units.Where(u => !taken.Contains(u[0]))
-            .Select(u => (Boxes: u, Key: KeyOf(layout, drafts, u, zones, costs)))
+        var keyed = units.Where(u => !taken.Contains(u[0])).Select(u => (Boxes: u, Key: KeyOf(layout, drafts, u, zones, costs))).ToList();
+        var few = keyed.Where(u => u.Key.GroundFault).GroupBy(u => u.Key).Where(g => EachProtectsItself(layout, drafts, [.. g.Select(u => u.Boxes)])).Select(g => g.Key).ToHashSet();
+        var free = keyed.Select(u => few.Contains(u.Key) ? (u.Boxes, Key: u.Key with { GroundFault = false }) : u)
             .GroupBy(u => u.Key)
             .OrderBy(g => g.Key.Panel).ThenBy(g => g.Key.Kind).ThenBy(g => g.Key.Zone).ThenBy(g => g.Key.GroundFault).ThenBy(g => g.Key.Alone)
-            .Select(g => new WiringGroup(g.Key.Panel, g.Key.Kind, g.Key.GroundFault, g.Key.Zone, [.. g.Select(u => u.Boxes)], Pinned: null));
+            .Select(g => new WiringGroup(g.Key.Panel, g.Key.Kind, g.Key.Zone, [.. g.Select(u => u.Boxes)], Pinned: null));
         return [.. pinned, .. free];
     }
 
-    private static (int Panel, CircuitKind Kind, bool GroundFault, int Zone, int Alone) KeyOf(
+    private static GroupKey KeyOf(
         HouseLayout layout, ImmutableArray<DraftBox> drafts, ImmutableArray<int> boxes, ImmutableArray<int> zones, WayCosts costs)
     {
         var kind = CircuitKinds.Of(layout, drafts, boxes);
         var zoned = kind is CircuitKind.Lighting or CircuitKind.Receptacles or CircuitKind.General;
-        return (
+        return new GroupKey(
             NearestPanel(layout, boxes[0], costs),
             kind,
-            boxes.Any(b => ProtectionNeeds.GroundFault(layout, drafts[b])),
+            zoned && NeedsGroundFault(layout, drafts, boxes),
             zoned ? zones[drafts[boxes[0]].Place.Room] : -1,
             kind is CircuitKind.Individual ? boxes[0] : -1);
     }
+
+    // A few receptacles that need it each take a ground-fault device of their own and stay with their neighbours.
+    private static bool EachProtectsItself(HouseLayout layout, ImmutableArray<DraftBox> drafts, ImmutableArray<ImmutableArray<int>> units) =>
+        units.Length <= WiringSettings.OwnGroundFaultMost.Number() && units.All(u => u.Length == 1 && ProtectionNeeds.TakesGroundFaultReceptacle(layout, drafts[u[0]]));
+
+    private static bool NeedsGroundFault(HouseLayout layout, ImmutableArray<DraftBox> drafts, ImmutableArray<int> boxes) =>
+        boxes.Any(b => ProtectionNeeds.GroundFault(layout, drafts[b]));
 
     private static int NearestPanel(HouseLayout layout, int box, WayCosts costs) =>
         Enumerable.Range(0, layout.Panels.Length).MinBy(p => costs.Best(costs.PanelNode(p), box, FeedCable.Reference).CostE4);
@@ -56,9 +65,11 @@ internal static class GroupForming
 
             var panel = layout.Panels.Select((p, i) => (p, i)).Where(x => x.p.Source.Id == pin.Panel).Select(x => x.i).FirstOrDefault();
             var kind = members.Select(u => CircuitKinds.Of(layout, drafts, u)).Min();
-            groups.Add(new WiringGroup(panel, kind, members.Any(u => u.Any(b => ProtectionNeeds.GroundFault(layout, drafts[b]))), -1, members, pin));
+            groups.Add(new WiringGroup(panel, kind, -1, members, pin));
         }
 
         return groups.ToImmutable();
     }
+
+    private sealed record GroupKey(int Panel, CircuitKind Kind, bool GroundFault, int Zone, int Alone);
 }

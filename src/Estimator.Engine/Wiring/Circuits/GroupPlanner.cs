@@ -39,7 +39,7 @@ internal sealed class GroupPlanner
         {
             foreach (var box in unit.Exports)
             {
-                builder[box] = Math.Max(0, limits.Entries(drafts[box], wire) - unit.LegsAt(box) - (box == unit.Entry ? 1 : 0));
+                builder[box] = limits.Leaving(drafts[box], unit.Legs, box == unit.Entry, wire);
             }
         }
 
@@ -88,32 +88,43 @@ internal sealed class GroupPlanner
         var arc = members.Any(m => Units[m].Boxes.Any(b => ProtectionNeeds.ArcFault(_layout, _drafts[b])));
         var rooms = members.SelectMany(m => Units[m].Rooms).Distinct().Count() * _costs.Prices.RoomE4;
         var open = Unprotected(members);
-        var inBreaker = With(members, -1, Breaker(arc, open), firstProtects: false, rooms);
-        var first = open ? FirstReceptacle(members) : -1;
-        if (first < 0 || Wanted is GroundFaultBy.Breaker)
+        var each = open.Count > 0 && EachMay(members, open) ? With(members, -1, Breaker(arc, groundFault: false), ProtectedBy.Each, rooms + open.Count * _costs.Prices.GroundFaultReceptacleE4) : null;
+        var inBreaker = With(members, -1, Breaker(arc, open.Count > 0), ProtectedBy.Breaker, rooms);
+        var first = open.Count > 0 ? FirstReceptacle(members) : -1;
+        if (Wanted is GroundFaultBy.Breaker)
         {
             return inBreaker;
         }
 
-        var atFirst = With(members, first, Breaker(arc, groundFault: false), firstProtects: true, rooms + ExtraForReceptacle(first));
+        if (first < 0 || each is not null)
+        {
+            return each is not null && (each.CostE4 < inBreaker.CostE4 || Wanted is GroundFaultBy.FirstReceptacle) ? each : inBreaker;
+        }
+
+        var atFirst = With(members, first, Breaker(arc, groundFault: false), ProtectedBy.First, rooms + ExtraForReceptacle(first));
         return Wanted is GroundFaultBy.FirstReceptacle || atFirst.CostE4 < inBreaker.CostE4 ? atFirst : inBreaker;
     }
 
     private GroundFaultBy Wanted => _layout.House.Job.Practice.GroundFaultBy ?? GroundFaultBy.Cheaper;
 
-    private DraftCircuit With(ImmutableArray<int> members, int first, Protection protection, bool firstProtects, long extra)
+    private DraftCircuit With(ImmutableArray<int> members, int first, Protection protection, ProtectedBy groundFault, long extra)
     {
         var feed = _growing.Grow(members, first);
         var breaker = _costs.Prices.BreakerE4(_rating.Poles, protection);
         return new DraftCircuit(
-            _group, _rating, _wire, [.. members.Select(m => Units[m])], Local(feed, members), protection, firstProtects, feed.CostE4 + breaker + extra);
+            _group, _rating, _wire, [.. members.Select(m => Units[m])], Local(feed, members), protection, groundFault, feed.CostE4 + breaker + extra);
     }
 
     private static FeedTree Local(FeedTree feed, ImmutableArray<int> members) =>
         feed with { Links = [.. feed.Links.Select(l => l with { Unit = members.IndexOf(l.Unit) })] };
 
-    private bool Unprotected(ImmutableArray<int> members) => _group.GroundFault && members.SelectMany(m => Units[m].Boxes)
-        .Any(b => ProtectionNeeds.GroundFault(_layout, _drafts[b]) && !ProtectionNeeds.ProtectsItself(_layout, _drafts[b]));
+    private List<int> Unprotected(ImmutableArray<int> members) => [.. members.SelectMany(m => Units[m].Boxes)
+        .Where(b => ProtectionNeeds.GroundFault(_layout, _drafts[b]) && !ProtectionNeeds.ProtectsItself(_layout, _drafts[b]))];
+
+    // Where only a few outlets of a circuit need it, each takes its own device.
+    private bool EachMay(ImmutableArray<int> members, List<int> open) => open.Count <= WiringSettings.OwnGroundFaultMost.Number()
+        && members.Sum(m => Units[m].Outlets) > open.Count && _rating.Poles == 1
+        && open.All(b => ProtectionNeeds.TakesGroundFaultReceptacle(_layout, _drafts[b]));
 
     private int FirstReceptacle(ImmutableArray<int> members)
     {

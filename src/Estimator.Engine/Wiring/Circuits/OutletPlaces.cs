@@ -17,6 +17,7 @@ public static class OutletPlaces
         {
             Room = device.Serves is ServedPlace.Outdoors ? RoomKind.Outdoors : room.Kind,
             Finished = room.Finished,
+            InBasement = layout.House.Levels[device.Place.Level].Source.Basement,
             Serves = device.Serves,
             WithinSixFeetOfSink = Near(layout, device.Place, FixtureKind.Sink),
             WithinSixFeetOfTub = Near(layout, device.Place, FixtureKind.Bathtub) || Near(layout, device.Place, FixtureKind.Shower),
@@ -33,6 +34,7 @@ public static class OutletPlaces
         {
             Room = room.Kind,
             Finished = room.Finished,
+            InBasement = layout.House.Levels[equipment.Place.Level].Source.Basement,
             Serves = ServedPlace.Appliance,
             WithinSixFeetOfSink = Near(layout, equipment.Place, FixtureKind.Sink),
             WithinSixFeetOfTub = Near(layout, equipment.Place, FixtureKind.Bathtub) || Near(layout, equipment.Place, FixtureKind.Shower),

@@ -31,7 +31,7 @@ internal sealed class UnitMaking(
     {
         var entry = boxes.MinBy(b => cost(panel, b));
         var interconnect = boxes.Length > 1;
-        var legs = SpanningTree.From(entry, boxes, cost)
+        var legs = SpanningTree.From(entry, boxes, cost, b => LoadRoom.Of(drafts[b]) - 1)
             .Select(e => new CableLeg(e.From, e.To, RunRole.Interconnect, [Net.Hot, Net.Interconnect, Net.Neutral]));
         var terminals = boxes.SelectMany(b => drafts[b].Devices).SelectMany(d => Plain(d, interconnect));
         if (drafts[boxes[0]].Equipment is >= 0 and var equipment)

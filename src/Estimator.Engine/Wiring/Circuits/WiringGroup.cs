@@ -6,9 +6,8 @@ namespace Estimator.Engine.Wiring.Circuits;
 /// <summary>Units that compete for the same circuits. A group's result is a function of its content alone.</summary>
 /// <param name="Panel">Index of the panel.</param>
 /// <param name="Kind">Kind of circuit.</param>
-/// <param name="GroundFault">Whether its outlets must have ground-fault protection.</param>
 /// <param name="Zone">Zone of the house; -1 where the whole house is one.</param>
 /// <param name="Units">The boxes of each unit.</param>
 /// <param name="Pinned">The pinned circuit that it is; null for a free group.</param>
 internal sealed record WiringGroup(
-    int Panel, CircuitKind Kind, bool GroundFault, int Zone, ImmutableArray<ImmutableArray<int>> Units, PinnedCircuit? Pinned);
+    int Panel, CircuitKind Kind, int Zone, ImmutableArray<ImmutableArray<int>> Units, PinnedCircuit? Pinned);

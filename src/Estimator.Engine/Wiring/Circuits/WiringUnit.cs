@@ -30,7 +30,4 @@ internal sealed record WiringUnit
 
     /// <summary>Rooms that it stands in.</summary>
     internal required ImmutableArray<int> Rooms { get; init; }
-
-    /// <summary>Cables that end at a box inside the unit.</summary>
-    internal int LegsAt(int box) => Legs.Count(l => l.From == box || l.To == box);
 }
