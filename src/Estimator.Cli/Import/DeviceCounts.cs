@@ -17,13 +17,19 @@ public sealed record DeviceCounts(string Schema, IReadOnlyList<CountedRoom> Room
 
     private static readonly Dictionary<string, DeviceKind> Kinds = new(StringComparer.Ordinal)
     {
-        ["duplex_receptacle"] = DeviceKind.DuplexReceptacle, ["single_pole_switch"] = DeviceKind.SinglePoleSwitch, ["smoke_detector"] = DeviceKind.SmokeAlarm,
-        ["wall_light_100W"] = DeviceKind.WallLight, ["pendant_light_150W"] = DeviceKind.CeilingLight,
+        ["duplex_receptacle"] = DeviceKind.DuplexReceptacle,
+        ["single_pole_switch"] = DeviceKind.SinglePoleSwitch,
+        ["smoke_detector"] = DeviceKind.SmokeAlarm,
+        ["wall_light_100W"] = DeviceKind.WallLight,
+        ["pendant_light_150W"] = DeviceKind.CeilingLight,
     };
 
     private static readonly Dictionary<string, EquipmentKind> Equipment = new(StringComparer.Ordinal)
     {
-        ["range"] = EquipmentKind.Range, ["refrigerator"] = EquipmentKind.Refrigerator, ["microwave"] = EquipmentKind.Microwave, ["boiler"] = EquipmentKind.Furnace,
+        ["range"] = EquipmentKind.Range,
+        ["refrigerator"] = EquipmentKind.Refrigerator,
+        ["microwave"] = EquipmentKind.Microwave,
+        ["boiler"] = EquipmentKind.Furnace,
     };
 
     /// <summary>Reads counts.</summary>

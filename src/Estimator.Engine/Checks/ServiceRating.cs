@@ -19,7 +19,8 @@ internal static class ServiceRating
         {
             yield return context.Asked(
                 "service-load", sheet.Article, $"The dwelling's load is {sheet.Amperes.Value:0} A by the {sheet.Method} method and the service is {rating:0} A. A larger service, or load management, is needed; work on a service is for licensed people and the utility.",
-                [service.Id]) with { Figures = [sheet.Amperes.Node] };
+                [service.Id]) with
+            { Figures = [sheet.Amperes.Node] };
         }
 
         if (rating < LoadRules.ServiceLeast.Number() && service.FedFrom is null)

@@ -13,7 +13,8 @@ internal static class VoltageDropCheck
         {
             yield return context.Asked(
                 "voltage-drop", "210.19 note", $"Circuit {circuit.Name} loses {circuit.VoltageDropPercent.Value:0.0}% to its farthest outlet; {limit.Value:0.#}% is advised. A thicker conductor or a nearer panel helps.",
-                [circuit.Id], Severity.Advice) with { Figures = [circuit.VoltageDropPercent.Node] };
+                [circuit.Id], Severity.Advice) with
+            { Figures = [circuit.VoltageDropPercent.Node] };
         }
     }
 }

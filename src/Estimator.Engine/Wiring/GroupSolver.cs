@@ -1,5 +1,5 @@
-using Estimator.Engine.Catalogue;
 using System.Collections.Immutable;
+using Estimator.Engine.Catalogue;
 using Estimator.Engine.Checks;
 using Estimator.Engine.Controls;
 using Estimator.Engine.Explanations;

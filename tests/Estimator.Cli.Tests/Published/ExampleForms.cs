@@ -134,8 +134,15 @@ internal static partial class ExampleForms
 
         return (to, new()
         {
-            ["volts"] = At("volts"), ["percent"] = At("percent"), ["exact_volts"] = At("volts"), ["amps"] = At("amperes"), ["ohms"] = At("ohms"), ["feet"] = At("feet"),
-            ["max_drop"] = At("max_drop"), ["min_volts"] = At("min_volts"), ["watts"] = At("watts"),
+            ["volts"] = At("volts"),
+            ["percent"] = At("percent"),
+            ["exact_volts"] = At("volts"),
+            ["amps"] = At("amperes"),
+            ["ohms"] = At("ohms"),
+            ["feet"] = At("feet"),
+            ["max_drop"] = At("max_drop"),
+            ["min_volts"] = At("min_volts"),
+            ["watts"] = At("watts"),
         });
     }
 
@@ -238,8 +245,14 @@ internal static partial class ExampleForms
 
         var names = new Dictionary<string, Finder>
         {
-            ["kw"] = At("kw"), ["base_kw"] = At("base_kw"), ["as_one_range_kw"] = At("as_one_range_kw"), ["amps_240"] = At("amperes"), ["kva"] = At("kva"),
-            ["factor_percent"] = At("factor_percent"), ["column_a_kw"] = At("column_a_kw"), ["column_b_kw"] = At("column_b_kw"),
+            ["kw"] = At("kw"),
+            ["base_kw"] = At("base_kw"),
+            ["as_one_range_kw"] = At("as_one_range_kw"),
+            ["amps_240"] = At("amperes"),
+            ["kva"] = At("kva"),
+            ["factor_percent"] = At("factor_percent"),
+            ["column_a_kw"] = At("column_a_kw"),
+            ["column_b_kw"] = At("column_b_kw"),
         };
         foreach (var key in expected.Select(e => e.Key).Where(k => k.StartsWith("column_c_", StringComparison.Ordinal)))
         {
@@ -278,8 +291,17 @@ internal static partial class ExampleForms
         };
         return (to, new()
         {
-            ["copper"] = At("copper"), ["aluminium"] = At("aluminium"), ["need_a"] = At("need_a"), ["va"] = At("va"), ["amps"] = At("amperes"), ["circuits_15"] = At("circuits_15"),
-            ["circuits_20"] = At("circuits_20"), ["circuits"] = At("circuits"), ["sqft"] = At("sqft"), ["area_sqft"] = At("area_sqft"), ["after_demand_va"] = At("after_demand_va"),
+            ["copper"] = At("copper"),
+            ["aluminium"] = At("aluminium"),
+            ["need_a"] = At("need_a"),
+            ["va"] = At("va"),
+            ["amps"] = At("amperes"),
+            ["circuits_15"] = At("circuits_15"),
+            ["circuits_20"] = At("circuits_20"),
+            ["circuits"] = At("circuits"),
+            ["sqft"] = At("sqft"),
+            ["area_sqft"] = At("area_sqft"),
+            ["after_demand_va"] = At("after_demand_va"),
         });
     }
 
@@ -304,7 +326,12 @@ internal static partial class ExampleForms
         Finder count = answer => answer["count"] ?? answer["wall_spaces"] ?? answer["counters"] ?? answer["hallways"] ?? answer["islands"];
         return (to, new()
         {
-            ["count"] = count, ["wall_ft"] = At("wall_ft"), ["garage"] = At("garage"), ["basement"] = At("basement"), ["outdoor_min"] = At("outdoor_min"), ["laundry_min"] = At("laundry_min"),
+            ["count"] = count,
+            ["wall_ft"] = At("wall_ft"),
+            ["garage"] = At("garage"),
+            ["basement"] = At("basement"),
+            ["outdoor_min"] = At("outdoor_min"),
+            ["laundry_min"] = At("laundry_min"),
         });
     }
 
