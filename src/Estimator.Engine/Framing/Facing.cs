@@ -11,41 +11,41 @@ namespace Estimator.Engine.Framing;
 /// <param name="Sum">Own offset and the other's offset of facing points add up to this.</param>
 public sealed record Facing(int Room, int Side, int From, int To, int Gap, int Sum)
 {
+    /// <summary>How far two sides may be out of parallel over the stretch that they share, in sixteenths: half an inch, as drawn plans are.</summary>
+    private const int OutOfParallel = 8;
+
     /// <summary>The offset along the other side that faces an own offset.</summary>
     public int Map(int offset) => Sum - offset;
 
     /// <summary>The stretches of a side that face sides of another room, no farther than the thickest wall.</summary>
-    /// <remarks>Sides square to the house only; outlines are counter-clockwise, so facing sides run against each other.</remarks>
+    /// <remarks>Outlines are counter-clockwise, so facing sides run against each other and the wall lies right of each.</remarks>
     public static IEnumerable<Facing> Between(FramedHouse house, int room, int side, int other, int thickest)
     {
         var (a, b) = SideOf(house, room, side);
-        for (var s = 0; s < house.Rooms[other].Corners.Length; s++)
+        var length = a.StraightDistanceTo(b);
+        for (var s = 0; s < house.Rooms[other].Corners.Length && length > 0; s++)
         {
             var (c, d) = SideOf(house, other, s);
-            var found = a.X == b.X && c.X == d.X ? Along(other, s, (a.Y, b.Y, a.X), (c.Y, d.Y, c.X), b.Y > a.Y ? 1 : -1, thickest, rightIsPositive: true)
-                : a.Y == b.Y && c.Y == d.Y ? Along(other, s, (a.X, b.X, a.Y), (c.X, d.X, c.Y), b.X > a.X ? 1 : -1, thickest, rightIsPositive: false)
-                : null;
-            if (found is not null)
+            var (start, end) = (Along(a, b, length, c), Along(a, b, length, d));
+            var (near, far) = (Right(a, b, length, c), Right(a, b, length, d));
+            var (from, to) = (Math.Max(0, end), Math.Min(length, start));
+            if (to <= from || Math.Min(near, far) < -OutOfParallel || Math.Max(near, far) > thickest || Math.Abs(near - far) > OutOfParallel)
             {
-                yield return found;
+                continue;
             }
+
+            var theirs = c.StraightDistanceTo(d);
+            yield return new Facing(other, s, Math.Max(from, start - theirs), to, Math.Max(0, (near + far) / 2), start);
         }
     }
 
-    private static Facing? Along(
-        int other, int side, (int From, int To, int At) own, (int From, int To, int At) theirs, int direction, int thickest, bool rightIsPositive)
-    {
-        // The room lies left of its own side, so the wall lies right of it.
-        var gap = (theirs.At - own.At) * direction * (rightIsPositive ? 1 : -1);
-        if (gap < 0 || gap > thickest || Math.Sign(theirs.To - theirs.From) != -direction)
-        {
-            return null;
-        }
+    private static int Along(PlanPoint a, PlanPoint b, int length, PlanPoint p) =>
+        Rounded((Int128)(b.X - a.X) * (p.X - a.X) + (Int128)(b.Y - a.Y) * (p.Y - a.Y), length);
 
-        var from = Math.Max(0, (theirs.To - own.From) * direction);
-        var to = Math.Min((own.To - own.From) * direction, (theirs.From - own.From) * direction);
-        return to > from ? new Facing(other, side, from, to, gap, (theirs.From - own.From) * direction) : null;
-    }
+    private static int Right(PlanPoint a, PlanPoint b, int length, PlanPoint p) =>
+        Rounded((Int128)(b.Y - a.Y) * (p.X - a.X) - (Int128)(b.X - a.X) * (p.Y - a.Y), length);
+
+    private static int Rounded(Int128 value, int unit) => (int)(value >= 0 ? (value + unit / 2) / unit : -((-value + unit / 2) / unit));
 
     private static (PlanPoint A, PlanPoint B) SideOf(FramedHouse house, int room, int side)
     {

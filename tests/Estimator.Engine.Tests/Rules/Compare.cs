@@ -9,8 +9,12 @@ internal static class Compare
 {
     private static readonly Dictionary<string, string> DemandNames = new(StringComparer.Ordinal)
     {
-        ["cooking_demand"] = "220.55", ["dryer_demand"] = "220.54", ["lighting_demand"] = "220.42/220.45 dwelling", ["optional_demand_2017"] = "220.82 (2017-2023)",
-        ["existing_demand"] = "220.83 (2017-2023)", ["optional_demand_2026"] = "120.82 (2026)",
+        ["cooking_demand"] = "220.55",
+        ["dryer_demand"] = "220.54",
+        ["lighting_demand"] = "220.42/220.45 dwelling",
+        ["optional_demand_2017"] = "220.82 (2017-2023)",
+        ["existing_demand"] = "220.83 (2017-2023)",
+        ["optional_demand_2026"] = "120.82 (2026)",
     };
 
     internal static bool Knows(string table) => table is "conductors" or "box_allowances" or "box_volumes" || DemandNames.ContainsKey(table);

@@ -1,0 +1,152 @@
+using System.Text.Json.Nodes;
+using CsCheck;
+
+namespace Estimator.Cli.Tests.BadInput;
+
+/// <summary>Wrong input is refused with file, path, what was found and what is accepted; nothing is half-written and nothing crashes.</summary>
+public sealed class BadJobTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("bad-input").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Theory]
+    [InlineData("$.levels[0].rooms[0].colour", "\"red\"", "colour")]
+    [InlineData("$.levels[0].rooms[0].size.width", "\"12 kg\"", "12' 6")]
+    [InlineData("$.levels[0].rooms[0].size.width", "12", "text with a unit")]
+    [InlineData("$.levels[0].rooms[0].size.width", "\"-12'\"", "500' 0")]
+    [InlineData("$.levels[0].rooms[0].kind", "\"ballroom\"", "living, dining")]
+    [InlineData("$.levels[0].rooms[0].counts[0].count", "-1", "0 to 200")]
+    [InlineData("$.levels[0].rooms[0].counts[0].count", "1e30", "$.levels[0].rooms[0].counts[0].count")]
+    [InlineData("$.levels[0].rooms[0].placed", """[{"id":"x","kind":"dimmer","wall":{"side":9,"offset":"1'"}}]""", "a wall from 1 to 4")]
+    [InlineData("$.levels[0].rooms[0].placed", """[{"id":"x","kind":"dimmer","wall":{"side":1,"offset":"99'"}}]""", "the length of that wall")]
+    [InlineData("$.panels[0].rating_a", "0", "15 to 600 amperes")]
+    [InlineData("$.panels[0].rating_a", "-5", "a number of amperes")]
+    [InlineData("$.panels[0].spaces", "0", "1 to 84 spaces")]
+    [InlineData("$.panels[0].room", "\"attic\"", "the id of a room")]
+    [InlineData("$.levels[0].openings[0]", """{"id":"d1","kind":"door","room":"family","wall":{"side":1,"offset":"5'"},"width":"50'"}""", "the length of its wall")]
+    [InlineData("$.levels[0].rooms[1].at", """["1'","1'"]""", "side by side")]
+    [InlineData("$.levels[0].rooms[1].id", "\"family\"", "an id that nothing else has")]
+    [InlineData("$.levels[0].ceiling_height", "\"99999999999 ft\"", "text with a unit")]
+    [InlineData("$.controls", """[{"id":"c","switches":["nobody"],"loads":[]}]""", "the id of a device")]
+    [InlineData("$.schema", "\"estimator-job/9\"", "newer program")]
+    [InlineData("$.schema", "\"something\"", "estimator-job/1")]
+    [InlineData("$.name", "null", "$.name")]
+    [InlineData("$.levels[0].rooms", "null", "$.levels[0].rooms")]
+    public void Takeoff_WrongValue_SaysWhereAndWhatIsAccepted(string path, string value, string accepted)
+    {
+        var job = Sample();
+        Put(job, path, JsonNode.Parse(value));
+        var (code, message) = Takeoff(job.ToJsonString());
+        Assert.Equal(2, code);
+        Assert.Contains("job.json: $", message, StringComparison.Ordinal);
+        Assert.Contains(accepted, message, StringComparison.Ordinal);
+        Assert.Contains("found", message, StringComparison.Ordinal);
+        Assert.Contains("accepted", message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("{")]
+    [InlineData("")]
+    [InlineData("[]")]
+    [InlineData("null")]
+    [InlineData("""{"schema":"estimator-job/1","schema":"estimator-job/1"}""")]
+    [InlineData("""{"schema":"estimator-job/1"}""")]
+    public void Takeoff_TextThatIsNoJob_IsRefused(string text)
+    {
+        var (code, message) = Takeoff(text);
+        Assert.Equal(2, code);
+        Assert.Contains("job.json: $", message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Takeoff_TenThousandRooms_IsRefusedAtOnce()
+    {
+        var job = Sample();
+        var rooms = job["levels"]![0]!["rooms"]!.AsArray();
+        for (var i = 0; i < 10_000; i++)
+        {
+            rooms.Add(JsonNode.Parse($$$"""{"id":"r{{{i}}}","kind":"closet","size":{"width":"3'","depth":"3'"}}"""));
+        }
+
+        var (code, message) = Takeoff(job.ToJsonString());
+        Assert.Equal(2, code);
+        Assert.Contains("1 to 400 rooms", message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Takeoff_DeepNesting_IsRefused()
+    {
+        var (code, _) = Takeoff($"{{\"schema\":\"estimator-job/1\",\"levels\":{new string('[', 5000)}{new string(']', 5000)}}}");
+        Assert.Equal(2, code);
+    }
+
+    [Fact]
+    public void Takeoff_MissingFile_IsRefused()
+    {
+        using var error = new StringWriter();
+        Assert.Equal(2, Verbs.Run(["takeoff", Path.Combine(_folder, "nothing.json")], TextReader.Null, TextWriter.Null, error));
+        Assert.Contains("no such file", error.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Takeoff_AnyMutation_NeverCrashesNorHalfWrites()
+    {
+        var text = Sample().ToJsonString();
+        var pieces = new[] { "", "1e30", "-1", "\"\"", "null", "[]", "{}", "\"12' 6\\\"\"", "\u0001", "}", "\"", "999999999999999999999" };
+        Gen.Select(Gen.Int[0, text.Length - 1], Gen.Int[0, 12], Gen.Int[0, pieces.Length - 1]).Sample(
+            m =>
+            {
+                var at = m.Item1;
+                var cut = Math.Min(m.Item2, text.Length - at);
+                var (code, message) = Takeoff(string.Concat(text.AsSpan(0, at), pieces[m.Item3], text.AsSpan(at + cut)));
+                Assert.True(code is 0 or 1 or 2, message);
+                Assert.Equal(code != 2, File.Exists(Path.Combine(_folder, "out.json")));
+                Assert.Empty(Directory.GetFiles(_folder, "*.part"));
+            },
+            iter: 250,
+            threads: 1);
+    }
+
+    private (int Code, string Message) Takeoff(string text)
+    {
+        var (job, output) = (Path.Combine(_folder, "job.json"), Path.Combine(_folder, "out.json"));
+        File.WriteAllText(job, text);
+        File.Delete(output);
+        using var error = new StringWriter();
+        var code = Verbs.Run(["takeoff", job, "--json", output], TextReader.Null, TextWriter.Null, error);
+        Assert.True(code != 2 || !File.Exists(output));
+        return (code, error.ToString());
+    }
+
+    private static JsonObject Sample() => JsonNode.Parse(Samples.Read("basement-finish"))!.AsObject();
+
+    private static void Put(JsonObject job, string path, JsonNode? value)
+    {
+        JsonNode at = job;
+        var steps = path[2..].Replace("[", ".[", StringComparison.Ordinal).Split('.');
+        for (var i = 0; i < steps.Length; i++)
+        {
+            var last = i == steps.Length - 1;
+            if (steps[i].StartsWith('['))
+            {
+                var index = int.Parse(steps[i].Trim('[', ']'), System.Globalization.CultureInfo.InvariantCulture);
+                if (last)
+                {
+                    at.AsArray()[index] = value;
+                    return;
+                }
+
+                at = at.AsArray()[index]!;
+            }
+            else if (last)
+            {
+                at.AsObject()[steps[i]] = value;
+            }
+            else
+            {
+                at = at.AsObject()[steps[i]]!;
+            }
+        }
+    }
+}

@@ -1,0 +1,42 @@
+using Estimator.Engine;
+using Estimator.Engine.Checks;
+using Estimator.Engine.House.JobFiles;
+
+namespace Estimator.RealPlans.Tests;
+
+/// <summary>Every plan imports and takes off, says what was assumed, and is wired alike however it is turned or listed.</summary>
+public sealed class TakeoffTests
+{
+    public static TheoryData<string> Names() => PlanFolder.Names();
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Plan_OfRealHouse_TakesOffAndSaysWhatItAssumed(string name)
+    {
+        var job = PlanFolder.Job(name);
+        Assert.Contains(job.Proposals, p => p.Contains("Devices were suggested", StringComparison.Ordinal));
+        Assert.True(JobFile.Read(JobFile.Write(job), name).Ok);
+        var estimate = JobEstimate.Compute(job, PlanFolder.Catalogue);
+        Assert.True(estimate.Bid.Price.Value > 0);
+        Assert.All(estimate.Wiring.Boxes, b => Assert.True(b.Fits));
+        Assert.DoesNotContain(estimate.Findings, f => f.Severity is Severity.Mandatory && f.Code is "receptacle-spacing" or "ground-fault-protection" or "arc-fault-protection" or "box-fill" && f.Severity is Severity.Mandatory);
+        var devices = job.Levels.SelectMany(l => l.Rooms).Sum(r => r.Counts.Sum(c => c.Count));
+        Assert.Equal(devices, estimate.Layout.Devices.Length);
+        Assert.Equal(devices, estimate.Wiring.Boxes.Sum(b => b.Devices.Length));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Plan_TurnedMirroredAndShuffled_NeedsTheSame(string name)
+    {
+        var job = PlanFolder.Job(name);
+        var expected = Quantities(JobEstimate.Compute(job, PlanFolder.Catalogue));
+        foreach (var other in new[] { PlanTurns.Moved(job), PlanTurns.Turned(job), PlanTurns.Mirrored(job), PlanTurns.Shuffled(job) })
+        {
+            Assert.Equal(expected, Quantities(JobEstimate.Compute(other, PlanFolder.Catalogue)));
+        }
+    }
+
+    private static string Quantities(JobEstimate estimate) =>
+        string.Join('\n', estimate.Takeoff.Lines.Select(l => $"{l.ItemId} {l.Quantity.Value}").Append($"hours {estimate.Labor.Total.Value}").Append($"price {estimate.Bid.Price.Value}"));
+}
