@@ -56,7 +56,9 @@ awk -v code="$code" '
   END {
     failed = executed - passed; skipped = total - executed
     if (code != 0 && failed == 0) failed = 1
-    printf "%d passed, %d failed%s\n", passed, failed, skipped > 0 ? sprintf(", %d skipped", skipped) : ""
+    tail = ""
+    if (skipped > 0) tail = sprintf(", %d skipped", skipped)
+    printf("%d passed, %d failed%s\n", passed, failed, tail)
     exit (failed > 0 || passed == 0) ? 1 : 0
   }' "${files[@]}" || code=1
 exit "$code"

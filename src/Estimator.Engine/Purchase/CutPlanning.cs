@@ -7,7 +7,7 @@ namespace Estimator.Engine.Purchase;
 /// <summary>Chooses coils for the runs of a cable and cuts them: every run one continuous piece, at least cost.</summary>
 /// <remarks>
 /// Sets of coils are tried in order of cost, from the cheapest that is long enough in all; the first that the pieces pack into is taken, best fit
-/// decreasing. Where no set packs within the limit, each coil is filled in turn and shrunk to the cheapest that holds it. The bound is the cost of
+/// decreasing or, where that fails, by a bounded exact search. Where no set packs within the limit, each coil is filled in turn and shrunk to the cheapest that holds it. The bound is the cost of
 /// the cheapest set that is long enough in all, which no plan can beat.
 /// </remarks>
 public static class CutPlanning
@@ -50,7 +50,7 @@ public static class CutPlanning
             if (set.Select((c, o) => (long)c * offers[o].PackSize).Sum() >= feet)
             {
                 tried++;
-                if (Pack(pieces, set, offers) is { } packed)
+                if ((Pack(pieces, set, offers) ?? ExactPacking.Find(pieces, set, offers)) is { } packed)
                 {
                     return packed;
                 }

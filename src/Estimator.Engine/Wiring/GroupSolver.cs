@@ -71,16 +71,8 @@ internal sealed class GroupSolver(
         return new GroupPlanner(layout, controls, drafts, alone, costs, _limits, draft.Rating, wire).Together();
     }
 
-    private static WireSize NextThicker(WireSize wire)
-    {
-        var next = wire.Next();
-        while (!Conductors.For(next).Has("nm_b_ampacity_cu_334_80") && next < WireSize.All.Last())
-        {
-            next = next.Next();
-        }
-
-        return next;
-    }
+    private static WireSize NextThicker(WireSize wire) =>
+        WireSize.All.Where(s => s > wire && Conductors.Has(s) && Conductors.For(s).Has("nm_b_ampacity_cu_334_80")).DefaultIfEmpty(wire).First();
 
     private SolvedCircuit Measure(DraftCircuit draft, int number, PageWriter page)
     {

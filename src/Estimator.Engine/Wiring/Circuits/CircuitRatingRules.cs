@@ -58,8 +58,12 @@ internal static class CircuitRatingRules
         return page.Compute(Operation.Because, "next-standard-breaker", "Next standard breaker", Unit.Amperes, StandardBreakers.AtLeast(asked.Value).Read(page, Unit.Amperes), asked);
     }
 
-    private static WireSize SmallestWire(decimal amps) =>
-        WireSize.All.First(s => s >= WireSize.Awg14 && Conductors.For(s) is { } row && Carries(row, amps));
+    // Beyond the table the thickest conductor is taken, and the check of conductor to breaker says so.
+    private static WireSize SmallestWire(decimal amps)
+    {
+        var known = WireSize.All.Where(s => s >= WireSize.Awg14 && Conductors.Has(s)).ToList();
+        return known.Where(s => Carries(Conductors.For(s), amps)).DefaultIfEmpty(known[^1]).First();
+    }
 
     private static bool Carries(RuleRow row, decimal amps) =>
         row.Number("ampacity_cu_60C") >= amps && (!row.Has("ocpd_max_cu_240_4_D") || row.Number("ocpd_max_cu_240_4_D") >= amps);

@@ -1,0 +1,95 @@
+using Estimator.Engine.Checks;
+using Estimator.Engine.House;
+using Estimator.Engine.Measures;
+using Estimator.TestKit;
+
+namespace Estimator.Engine.Tests.Checks;
+
+/// <summary>Each check has a house that passes and one that fails; articles as in NEC 2017 to 2023.</summary>
+public sealed class HouseChecksTests
+{
+    [Theory]
+    [InlineData(5, false)]
+    [InlineData(3, true)]
+    public void ReceptacleSpacing_By21052A_FindsTheGap(int receptacles, bool found) =>
+        Assert.Equal(found, Has(SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.DuplexReceptacle, receptacles)), "receptacle-spacing"));
+
+    [Fact]
+    public void ReceptacleSpacing_RaisedLocally_FindsMore()
+    {
+        var job = SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.DuplexReceptacle, 5)) with
+        {
+            Code = new CodeBasis { Amendments = [new Amendment { Id = "a", Kind = AmendmentKind.Raise, Rule = "receptacle-spacing", Value = 96 }] },
+        };
+        Assert.True(Has(job, "receptacle-spacing"));
+    }
+
+    [Theory]
+    [InlineData(RoomKind.Bathroom, 0, true)]
+    [InlineData(RoomKind.Bathroom, 1, false)]
+    [InlineData(RoomKind.Hall, 0, true)]
+    [InlineData(RoomKind.Laundry, 0, true)]
+    [InlineData(RoomKind.Garage, 0, true)]
+    [InlineData(RoomKind.Garage, 1, false)]
+    [InlineData(RoomKind.Closet, 0, false)]
+    public void RequiredReceptacle_ByRoom_IsFound(RoomKind kind, int receptacles, bool found) =>
+        Assert.Equal(found, Has(SmallJobs.OneRoom(kind, (DeviceKind.DuplexReceptacle, receptacles)), "required-receptacle"));
+
+    [Theory]
+    [InlineData(0, true)]
+    [InlineData(1, false)]
+    public void LightingOutlet_By21070_NeedsASwitchedLight(int switches, bool found) =>
+        Assert.Equal(found, Has(SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.CeilingLight, 1), (DeviceKind.SinglePoleSwitch, switches)), "lighting-outlet"));
+
+    [Theory]
+    [InlineData(0, true)]
+    [InlineData(1, false)]
+    public void SmokeAlarm_InABedroom_IsAskedFor(int alarms, bool found) => Assert.Equal(
+        found, SmallJobs.Estimate(SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.SmokeAlarm, alarms))).Findings.Any(f => f.Code == "smoke-alarm" && f.Where.Contains("R1")));
+
+    [Theory]
+    [InlineData(19, 0, false)]
+    [InlineData(20, 0, true)]
+    [InlineData(20, 1, false)]
+    public void PanelSpaces_WithExistingCircuits_CountTandems(int existing, int tandems, bool found)
+    {
+        var job = SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.DuplexReceptacle, 2));
+        job = job with
+        {
+            Panels = [job.Panels[0] with { TandemSpaces = tandems, Circuits = [.. Enumerable.Range(0, existing).Select(i => new ExistingCircuit { Id = $"e{i}", BreakerA = Current.FromAmperes(15) })] }],
+        };
+        Assert.Equal(found, Has(job, "panel-spaces"));
+    }
+
+    [Fact]
+    public void PanelMake_NotStated_IsAskedFor()
+    {
+        var job = SmallJobs.OneRoom(RoomKind.Bedroom);
+        Assert.True(Has(job with { Panels = [job.Panels[0] with { Make = null }] }, "panel-make"));
+        Assert.False(Has(job, "panel-make"));
+    }
+
+    [Fact]
+    public void ServiceLoad_AboveTheRating_IsFound()
+    {
+        var job = SmallJobs.OneRoom(RoomKind.Utility) with { Equipment = [new Equipment { Id = "e", Kind = EquipmentKind.ElectricHeat, Room = "R1", LoadVa = Power.FromVoltAmperes(60_000) }] };
+        Assert.True(Has(job, "service-load"));
+        Assert.False(Has(SmallJobs.OneRoom(RoomKind.Utility), "service-load"));
+    }
+
+    [Fact]
+    public void Unjudged_Rules_AreListedAndLocalOnesToo()
+    {
+        var job = SmallJobs.OneRoom(RoomKind.Bedroom) with { Code = new CodeBasis { Amendments = [new Amendment { Id = "x", Kind = AmendmentKind.Add, Rule = "local", Text = "Local." }] } };
+        var findings = SmallJobs.Estimate(job).Findings;
+        Assert.Contains(findings, f => f.Severity is Severity.Unjudged && f.Article == "314.27");
+        Assert.Contains(findings, f => f.Code == "local-rule");
+    }
+
+    [Fact]
+    public void Findings_Of2026_SayWhatWasNotVerified() => Assert.All(
+        SmallJobs.Estimate(SmallJobs.OneRoom(RoomKind.Bedroom) with { Code = new CodeBasis { Edition = CodeEdition.Nec2026 } }).Findings.Where(f => f.Severity is Severity.Mandatory && f.Edition == "NEC 2026"),
+        f => Assert.False(f.Verified));
+
+    private static bool Has(Job job, string code) => SmallJobs.Estimate(job).Findings.Any(f => f.Code == code);
+}

@@ -1,0 +1,52 @@
+using Estimator.Engine.House;
+using Estimator.Engine.Wiring.Boxes;
+using Estimator.TestKit;
+
+namespace Estimator.Engine.Tests.Wiring;
+
+/// <summary>Connectors by box, as the trade makes boxes up: common practice, no source.</summary>
+public sealed class SplicingTests
+{
+    [Fact]
+    public void Receptacles_InARow_SpliceInTheMiddleAndNotAtTheEnd()
+    {
+        var boxes = SmallJobs.Estimate(SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.DuplexReceptacle, 3))).Wiring.Boxes;
+        Assert.All(boxes.Where(b => b.CableEntries == 1), b => Assert.Empty(b.Splices));
+        Assert.All(boxes.Where(b => b.CableEntries == 2), b => Assert.Equal((1, 1, 1), Counts(b)));
+        Assert.Contains(boxes, b => b.CableEntries == 1);
+    }
+
+    [Fact]
+    public void SinglePoleSwitch_WithFeedAndLeg_SplicesNeutralAndGround()
+    {
+        var boxes = SmallJobs.Estimate(SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.SinglePoleSwitch, 1), (DeviceKind.CeilingLight, 1))).Wiring.Boxes;
+        Assert.Equal((0, 1, 1), Counts(boxes.First(b => b.Use is Engine.Catalogue.BoxUse.Wall)));
+        Assert.Equal((1, 1, 1), Counts(boxes.First(b => b.Use is Engine.Catalogue.BoxUse.Luminaire)));
+    }
+
+    [Fact]
+    public void Fan_WithSeparateLight_SplicesTwoHots()
+    {
+        var boxes = SmallJobs.Estimate(SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.SinglePoleSwitch, 2), (DeviceKind.CeilingFan, 1))).Wiring.Boxes;
+        Assert.Equal((2, 1, 1), Counts(boxes.First(b => b.Use is Engine.Catalogue.BoxUse.Fan)));
+    }
+
+    [Fact]
+    public void GfciReceptacle_FeedingOnward_UsesItsLineAndLoad()
+    {
+        var boxes = SmallJobs.Estimate(SmallJobs.OneRoom(RoomKind.Garage, (DeviceKind.GfciReceptacle, 1), (DeviceKind.DuplexReceptacle, 2))).Wiring.Boxes;
+        Assert.Equal((0, 0, 1), Counts(boxes.First(b => b.Id.Contains("gfci", StringComparison.Ordinal))));
+    }
+
+    [Fact]
+    public void Alarm_WithInterconnect_SplicesItsSignal()
+    {
+        var boxes = SmallJobs.Estimate(SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.SmokeAlarm, 2))).Wiring.Boxes;
+        Assert.All(boxes, b => Assert.Single(b.Splices, s => s.Function is ConductorFunction.Interconnect));
+    }
+
+    private static (int Hot, int Neutral, int Ground) Counts(Box box) => (
+        box.Splices.Count(s => s.Function is ConductorFunction.Hot or ConductorFunction.Switched),
+        box.Splices.Count(s => s.Function is ConductorFunction.Neutral),
+        box.Splices.Count(s => s.Function is ConductorFunction.Ground));
+}
