@@ -33,12 +33,12 @@ internal sealed class CheckContext(HouseLayout layout, ControlPlan controls, Wir
     internal decimal Limit(string code, RuleRow row) =>
         Job.Code.Amendments.LastOrDefault(a => a.Rule == code && a.Value is not null && a.Kind is AmendmentKind.Raise or AmendmentKind.Relax or AmendmentKind.Replace)?.Value ?? row.Number();
 
-    internal Finding Asked(string code, string article, string text, ImmutableArray<string> where, Severity severity = Severity.Mandatory, bool? verified = null) => new()
+    internal Finding Asked(string code, string article, FormattableString text, ImmutableArray<string> where, Severity severity = Severity.Mandatory, bool? verified = null) => new()
     {
         Code = code,
         Severity = severity,
         Where = where,
-        Text = text,
+        Text = FormattableString.Invariant(text),
         Article = article,
         Edition = $"NEC {(int)Edition}",
         Verified = verified ?? SeenInEdition,

@@ -36,14 +36,14 @@ public static class HouseChecks
             Code = "local-rule",
             Severity = Severity.Unjudged,
             Where = [a.Id],
-            Text = $"Local rule {a.Rule}: {a.Text} This program can't judge it; the inspector does.",
+            Text = FormattableString.Invariant($"Local rule {a.Rule}: {a.Text} This program can't judge it; the inspector does."),
         });
 
     private static IEnumerable<Finding> Unjudged(CheckContext context) => UnjudgedRules.All.Select(r => new Finding
     {
         Code = "unjudged",
         Severity = Severity.Unjudged,
-        Text = $"{r.Label}: not judged here; check it against the code and with the inspector.",
+        Text = FormattableString.Invariant($"{r.Label}: not judged here; check it against the code and with the inspector."),
         Article = r.Text("article"),
         Edition = $"NEC {(int)context.Edition}",
         Verified = false,

@@ -33,7 +33,7 @@ internal static class PanelSpaces
                     Code = "panel-make",
                     Severity = Severity.Advice,
                     Where = [panel.Id],
-                    Text = $"The make or series of panel {Name(panel)} is not stated; breakers must be those listed for it. Read its label.",
+                    Text = FormattableString.Invariant($"The make or series of panel {Name(panel)} is not stated; breakers must be those listed for it. Read its label."),
                     Article = "110.3(B)",
                     Edition = $"NEC {(int)context.Edition}",
                 };
@@ -46,7 +46,7 @@ internal static class PanelSpaces
                     Code = "feeder-not-counted",
                     Severity = Severity.Unjudged,
                     Where = [panel.Id],
-                    Text = $"The feeder from {from} to panel {Name(panel)} is neither sized nor counted here: price it apart.",
+                    Text = FormattableString.Invariant($"The feeder from {from} to panel {Name(panel)} is neither sized nor counted here: price it apart."),
                 };
             }
         }

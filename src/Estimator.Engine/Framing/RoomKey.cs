@@ -17,6 +17,11 @@ internal static class RoomKey
             key.Append(Point(corner));
         }
 
+        foreach (var hole in outline.Holes.Select(h => string.Concat(h.Select(pose.ToCanonical).Order().Select(Point))).Order(StringComparer.Ordinal))
+        {
+            key.Append('h').Append(hole);
+        }
+
         key.Append('|').Append(Number((int)outline.Room.Kind)).Append(Number(outline.Ceiling.AsLength().Value.ToSixteenths()));
         foreach (var opening in Openings(job, outline.Room).Select(o => Opening(o, outline, ring, pose)).Order(StringComparer.Ordinal))
         {

@@ -83,7 +83,7 @@ public sealed class LaborHours
 
     private Fact Times(Fact quantity, LaborUnit unit)
     {
-        var hours = _page.Row("labor.csv", $"{unit.Item}.{Words.Snake(unit.Phase)}", $"Hours for {unit.Per:0.##}: {unit.Basis}", unit.Hours, Unit.Hours);
+        var hours = _page.Row("labor.csv", $"{unit.Item}.{Words.Snake(unit.Phase)}", FormattableString.Invariant($"Hours for {unit.Per:0.##}: {unit.Basis}"), unit.Hours, Unit.Hours);
         if (unit.Per == 1)
         {
             return _page.Compute(Operation.Product, "labor-hours", "Quantity times unit", Unit.Hours, quantity, hours);

@@ -101,7 +101,7 @@ public sealed class Buying
         Code = "no-price",
         Severity = Severity.Advice,
         Where = [line.ItemId],
-        Text = $"Nobody offers {line.Description}: {need.Value:0.##} are needed and cost nothing in the bid yet. Add a price.",
+        Text = FormattableString.Invariant($"Nobody offers {line.Description}: {need.Value:0.##} are needed and cost nothing in the bid yet. Add a price."),
         Figures = [need.Node],
     };
 
@@ -110,6 +110,6 @@ public sealed class Buying
         Code = "run-longer-than-coil",
         Severity = Severity.Advice,
         Where = [.. cut.TooLong.Select(p => p.Run)],
-        Text = $"{line.Description}: {cut.TooLong.Length} run(s) are longer than the longest coil offered; the longest is {cut.TooLong[0].Length}. Order a longer reel.",
+        Text = FormattableString.Invariant($"{line.Description}: {cut.TooLong.Length} run(s) are longer than the longest coil offered; the longest is {cut.TooLong[0].Length}. Order a longer reel."),
     };
 }

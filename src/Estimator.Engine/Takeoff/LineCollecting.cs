@@ -46,7 +46,7 @@ internal sealed class LineCollecting(PartsCatalogue catalogue, PageWriter page)
         Code = "item-not-in-catalogue",
         Severity = Severity.Advice,
         Where = [.. line.Where],
-        Text = $"The job needs {line.Quantity.Value:0.##} of {line.ItemId}, which the catalogue does not have: add it to items.csv with labor and offers. It is priced nowhere.",
+        Text = FormattableString.Invariant($"The job needs {line.Quantity.Value:0.##} of {line.ItemId}, which the catalogue does not have: add it to items.csv with labor and offers. It is priced nowhere."),
         Figures = [line.Quantity.Node],
     };
 }

@@ -141,7 +141,7 @@ internal sealed class GroupSolver(
                 Code = "conductor-for-voltage-drop",
                 Severity = Severity.Note,
                 Where = [.. solved.Boxes.Select(b => b.Id)],
-                Text = $"Round {round}: {draft.Wire} AWG instead of {draft.Rating.Wire}, since the farthest outlet would lose more than {limit.Value:0.##}%.",
+                Text = FormattableString.Invariant($"Round {round}: {draft.Wire} AWG instead of {draft.Rating.Wire}, since the farthest outlet would lose more than {limit.Value:0.##}%."),
                 Article = "210.19",
                 Edition = $"NEC {(int)layout.House.Job.Code.Edition}",
                 Figures = [solved.DropPercent.Node, limit.Node],

@@ -61,8 +61,10 @@ internal static class BoxForming
     private static DraftBox OfDevices(HouseLayout layout, int index, ImmutableArray<int> devices)
     {
         var first = layout.Devices[devices[0]];
+        // The box stands where its first device along the wall does, in whatever order devices are listed.
+        var place = devices.Select(d => layout.Devices[d].Place).MinBy(p => (p.Offset, p.Height))!;
         return new DraftBox(
-            index, first.Id, first.Place, devices, -1, UseOf(layout, first), OldWork(layout, first.Place), devices.Length);
+            index, first.Id, place, devices, -1, UseOf(layout, first), OldWork(layout, first.Place), devices.Length);
     }
 
     private static BoxUse UseOf(HouseLayout layout, LaidDevice device) => device.Kind switch

@@ -105,8 +105,8 @@ internal sealed class ControlIsland
     private void ToLoads(ImmutableArray<int> loads)
     {
         var groups = GroupsActingOn(loads[0]);
-        var legBox = _path[LastPosition(groups[0])];
-        foreach (var g in groups.Skip(1))
+        var legBox = groups.Select(g => _path[LastPosition(g)]).Distinct().Order().MinBy(b => loads.Min(l => _cost(b, l)));
+        foreach (var g in groups)
         {
             BringLeg(g, _position[legBox]);
         }

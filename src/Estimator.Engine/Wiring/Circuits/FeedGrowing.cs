@@ -36,8 +36,12 @@ internal sealed class FeedGrowing(
             Renew(links, rest, used, nearest, next, first >= 0);
         }
 
-        return new FeedTree(links.ToImmutable(), total);
+        var grown = new FeedTree(links.ToImmutable(), total);
+        return first < 0 && Star(members) is var star && star.CostE4 < grown.CostE4 ? star : grown;
     }
+
+    // Boxes that are nearly full can make the grown feed dearer than a run of its own from the panel to each unit; then those runs are taken.
+    private FeedTree Star(IReadOnlyList<int> members) => new([.. members.Select(u => new FeedLink(panel, u))], members.Sum(FromPanel));
 
     private long FromPanel(int unit) => cost(panel, units[unit].Entry) + panelEntryE4;
 

@@ -20,6 +20,8 @@ internal sealed class GroupPlanner
     private readonly WireSize _wire;
     private readonly int _panel;
     private readonly FeedGrowing _growing;
+    private readonly Func<int, long> _fromPanel;
+    private readonly PinnedLinks _pins;
 
     internal GroupPlanner(
         HouseLayout layout, ControlPlan controls, ImmutableArray<DraftBox> drafts, WiringGroup group, WayCosts costs, EntryLimits limits, CircuitRating rating,
@@ -27,10 +29,11 @@ internal sealed class GroupPlanner
     {
         (_layout, _drafts, _group, _costs, _rating, _wire) = (layout, drafts, group, costs, rating, wire);
         _panel = costs.PanelNode(group.Panel);
-        var pins = PinnedLinks.Of(layout, drafts, group, _panel);
+        var pins = _pins = PinnedLinks.Of(layout, drafts, group, _panel);
         var cable = FeedCable.Of(layout.House.Job, wire, rating.Conductors);
         long Cost(int a, int b) => pins.Holds(a, b) ? 0 : costs.Best(a, b, cable).CostE4;
         long EntryCost(int a, int b) => a == _panel && pins.IsFed(b) ? 0 : Cost(a, b);
+        _fromPanel = box => Cost(_panel, box);
         var making = new UnitMaking(layout, controls, drafts, _panel, EntryCost);
         Units = [.. group.Units.Select(u => making.Make(u, rating))];
         ImmutableArray<int> room = [.. drafts.Select(_ => 0)];
@@ -130,8 +133,13 @@ internal sealed class GroupPlanner
     {
         var takes = members.Where(m => _rating.Poles == 1 && ProtectionNeeds.TakesGroundFaultReceptacle(_layout, _drafts[Units[m].Entry])).ToList();
         var own = takes.Where(m => ProtectionNeeds.ProtectsItself(_layout, _drafts[Units[m].Entry])).ToList();
-        var cable = FeedCable.Of(_layout.House.Job, _wire, _rating.Conductors);
-        return (own.Count > 0 ? own : takes).DefaultIfEmpty(-1).MinBy(m => m < 0 ? 0 : _costs.Best(_panel, Units[m].Entry, cable).CostE4);
+        if (!_pins.IsEmpty)
+        {
+            // A pinned home run says which receptacle comes first.
+            return takes.Where(m => _pins.Holds(_panel, Units[m].Entry)).DefaultIfEmpty(-1).First();
+        }
+
+        return (own.Count > 0 ? own : takes).DefaultIfEmpty(-1).MinBy(m => m < 0 ? 0 : _fromPanel(Units[m].Entry));
     }
 
     private long ExtraForReceptacle(int first) =>
