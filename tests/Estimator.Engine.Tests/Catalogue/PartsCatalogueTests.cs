@@ -1,0 +1,44 @@
+using Estimator.Engine.Catalogue;
+using Estimator.Engine.Measures;
+using Estimator.TestKit;
+
+namespace Estimator.Engine.Tests.Catalogue;
+
+public sealed class PartsCatalogueTests
+{
+    private static readonly Dictionary<string, string> Sound = new()
+    {
+        ["items.csv"] = "id,category,description,unit\nplate-1,plate,Plate,each\n",
+        ["boxes.csv"] = "item,use,old_work,gangs,volume_in3,internal_clamps\n",
+        ["kits.csv"] = "kit,item,quantity\n",
+        ["labor.csv"] = "item,phase,hours,per,basis\n",
+        ["offers.csv"] = "item,supplier,pack_size,price_usd,note\n",
+    };
+
+    [Theory]
+    [InlineData("offers.csv", "plate-2,a,1,2.00,n", "offers.csv, row 2, item: found 'plate-2'")]
+    [InlineData("offers.csv", "plate-1,a,0,2.00,n", "offers.csv, row 2, pack_size: found '0', a number from 1")]
+    [InlineData("offers.csv", "plate-1,a,1,cheap,n", "offers.csv, row 2, price_usd: found 'cheap', a number")]
+    [InlineData("labor.csv", "plate-1,someday,1,1,b", "labor.csv, row 2, phase: found 'someday', one of")]
+    [InlineData("boxes.csv", "plate-1,wall,maybe,1,18,no", "boxes.csv, row 2, old_work: found 'maybe', yes or no")]
+    [InlineData("items.csv", "plate-1,plate,Again,each", "items.csv, row 3, id: found 'plate-1'")]
+    [InlineData("items.csv", "plate-3,plate,Third,pair", "items.csv, row 3, unit: found 'pair', each or foot")]
+    [InlineData("kits.csv", "k,plate-1", "kits.csv, row 2: found 2 cells, 3 are accepted")]
+    public void Read_BadCell_SaysFileRowColumnFoundAccepted(string file, string row, string says) =>
+        Assert.Contains(says, Read(file, Sound[file] + row + "\n").Problem, StringComparison.Ordinal);
+
+    // RFC 4180, section 2, rules 5 to 7: quoted cells hold commas and line breaks, and a quote is doubled.
+    [Theory]
+    [InlineData("\"Plate, white\"", "Plate, white")]
+    [InlineData("\"Plate\nwhite\"", "Plate\nwhite")]
+    [InlineData("\"Plate \"\"wide\"\"\"", "Plate \"wide\"")]
+    public void Read_QuotedCell_IsReadAsTheStandardSays(string cell, string text) => Assert.Equal(
+        text, Read("items.csv", $"id,category,description,unit\r\np,plate,{cell},each\r\n").Value.Find("p")!.Description);
+
+    [Fact]
+    public void Shipped_EveryItemBought_HasAnOffer() =>
+        Assert.All(Catalogues.Shipped.Items.Where(i => i.IsBought), i => Assert.NotEmpty(Catalogues.Shipped.OffersFor(i.Id)));
+
+    private static Parsed<PartsCatalogue> Read(string file, string text) =>
+        PartsCatalogue.Read(new Dictionary<string, string>(Sound) { [file] = text });
+}
