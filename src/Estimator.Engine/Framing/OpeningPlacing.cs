@@ -23,6 +23,7 @@ internal static class OpeningPlacing
             }
 
             var spot = opening.Wall is { } wall ? WallSpots.Of(own, wall, pose) : WallSpots.Nearest(own, Canonical(pose, opening.At ?? default));
+            Judge(job, opening, [own, .. other is null ? Array.Empty<FramedRoom>() : [other]], WallSpots.PointAt(own, spot.Side, spot.Offset), pose, findings);
             placed.Add(Broken(opening, own, other, spot));
             if (other is not null)
             {
@@ -31,6 +32,28 @@ internal static class OpeningPlacing
         }
 
         return [.. placed.OrderBy(o => o.Room).ThenBy(o => o.Side).ThenBy(o => o.From).ThenBy(o => o.To).ThenBy(o => o.Source.Kind)];
+    }
+
+    // An opening farther from a wall of its rooms than a wall is thick was drawn in the wrong place, or names the wrong room.
+    private static void Judge(Job job, Opening opening, ImmutableArray<FramedRoom> rooms, PlanPoint spot, Pose pose, List<Finding> findings)
+    {
+        var thickest = (job.Practice.MaximumWallThickness ?? PracticeDefaults.MaximumWallThickness.Inches()).ToSixteenths();
+        var point = opening.At is { } at ? Canonical(pose, at) : spot;
+        foreach (var room in rooms)
+        {
+            var (side, offset) = WallSpots.Nearest(room, point);
+            var away = WallSpots.PointAt(room, side, offset).StraightDistanceTo(point);
+            if (away > thickest)
+            {
+                findings.Add(new Finding
+                {
+                    Code = "opening-off-wall",
+                    Severity = Severity.Advice,
+                    Where = [opening.Id, room.Source.Id],
+                    Text = $"Opening {opening.Id} lies {Length.FromSixteenths(away)} from the nearest wall of {room.Source.Id}; it was taken to be there. Move it, or name the room it opens to.",
+                });
+            }
+        }
     }
 
     private static FramedOpening Broken(Opening opening, FramedRoom room, FramedRoom? other, (int Side, int Offset) spot)
