@@ -62,7 +62,7 @@ internal static class WiringInvariants
             yield return $"{circuit.Id}: horizontal cable {horizontal} is less than a spanning tree {SpanningLength(spots)}";
         }
 
-        var free = circuit.Kind is not CircuitKind.Lighting && !circuit.FirstReceptacleProtects && circuit.Boxes.All(b => estimate.Wiring.Boxes[b].Gangs == 1 && edges.Values.All(r => r.Count == 1 && r[0].Cable.Conductors == 2));
+        var free = circuit.Kind is not CircuitKind.Lighting && !circuit.FirstReceptacleProtects && circuit.Boxes.All(b => estimate.Wiring.Boxes[b].Gangs == 1 && edges.Values.All(r => r.Count == 1 && r[0].Role is RunRole.HomeRun or RunRole.Feed));
         if (free)
         {
             var (tree, star) = TreeAndStar(estimate, circuit, edges.Values.Select(r => r[0]));
@@ -110,17 +110,19 @@ internal static class WiringInvariants
                 yield return $"{run.Id}: leaves the building at {middle}";
             }
 
-            if (run.Path.Way is RunWay.AlongWalls && Crossed(house, ends, a, b) is { } opening)
+            if (run.Path.Way is RunWay.AlongWalls && Crossed(estimate, ends, a, b) is { } opening)
             {
                 yield return $"{run.Id}: crosses opening {opening}";
             }
         }
     }
 
-    private static string? Crossed(FramedHouse house, Placement[] ends, Waypoint a, Waypoint b)
+    private static string? Crossed(JobEstimate estimate, Placement[] ends, Waypoint a, Waypoint b)
     {
-        // An opening that was drawn beside its wall is cut short; only whole ones say where the wall is broken.
-        foreach (var opening in house.Openings.Where(o => o.BreaksFloorLine && house.Rooms[o.Room].Level == a.Level && o.To > o.From)
+        var house = estimate.House;
+        // An opening that was drawn off its rooms' walls is found and said; only those on both walls say where they are broken.
+        foreach (var opening in house.Openings.Where(o => !estimate.Findings.Any(f => f.Code == "opening-off-wall" && f.Where.Contains(o.Source.Id)))
+            .Where(o => o.BreaksFloorLine && house.Rooms[o.Room].Level == a.Level && o.To > o.From)
             .Where(o => house.Openings.Where(x => ReferenceEquals(x.Source, o.Source)).All(x => x.To - x.From == o.Source.Width.ToSixteenths())))
         {
             var room = house.Rooms[opening.Room];
