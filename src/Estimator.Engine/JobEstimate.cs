@@ -3,6 +3,7 @@ using Estimator.Engine.Catalogue;
 using Estimator.Engine.Checks;
 using Estimator.Engine.Controls;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Findings;
 using Estimator.Engine.Framing;
 using Estimator.Engine.House;
 using Estimator.Engine.Labor;

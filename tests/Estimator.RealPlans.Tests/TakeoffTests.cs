@@ -1,6 +1,6 @@
 using Estimator.Engine;
-using Estimator.Engine.Checks;
-using Estimator.Engine.House.JobFiles;
+using Estimator.Engine.Findings;
+using Estimator.Engine.JobFiles;
 
 namespace Estimator.RealPlans.Tests;
 

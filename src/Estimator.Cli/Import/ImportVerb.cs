@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Estimator.Engine.House.JobFiles;
+using Estimator.Engine.JobFiles;
 
 namespace Estimator.Cli.Import;
 

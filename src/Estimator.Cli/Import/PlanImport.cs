@@ -101,7 +101,7 @@ public static class PlanImport
         ? new GridPoint(Snapped(at[0]), Snapped(at[1]))
         : throw new WrongInputException($"plan: a point: found {at.Count} numbers; a pair of feet is accepted.");
 
-    private static Length Snapped(decimal feet) => Math.Abs(feet) <= Engine.House.JobFiles.JobLimits.Feet
+    private static Length Snapped(decimal feet) => Math.Abs(feet) <= Engine.JobFiles.JobLimits.Feet
         ? Length.FromSixteenths(Length.FromFeet(feet).ToSixteenths())
-        : throw new WrongInputException($"plan: a length: found {feet} ft; a length to {Engine.House.JobFiles.JobLimits.Feet} ft is accepted.");
+        : throw new WrongInputException($"plan: a length: found {feet} ft; a length to {Engine.JobFiles.JobLimits.Feet} ft is accepted.");
 }

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using Estimator.Engine;
-using Estimator.Engine.Checks;
+using Estimator.Engine.Findings;
 
 namespace Estimator.Cli.Takeoffs;
 

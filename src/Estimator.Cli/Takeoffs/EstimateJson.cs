@@ -2,8 +2,8 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using Estimator.Engine;
-using Estimator.Engine.Checks;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Findings;
 using Estimator.Engine.Framing;
 using Estimator.Engine.Measures;
 

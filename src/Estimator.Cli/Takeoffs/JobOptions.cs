@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Estimator.Engine.Catalogue;
 using Estimator.Engine.House;
-using Estimator.Engine.House.JobFiles;
+using Estimator.Engine.JobFiles;
 
 namespace Estimator.Cli.Takeoffs;
 

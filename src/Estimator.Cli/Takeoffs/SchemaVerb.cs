@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
-using Estimator.Engine.House.JobFiles;
+using Estimator.Engine.JobFiles;
 
 namespace Estimator.Cli.Takeoffs;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Estimator.Engine;
-using Estimator.Engine.Checks;
+using Estimator.Engine.Findings;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Pricing;
 

@@ -1,3 +1,5 @@
+using Estimator.Engine.Findings;
+
 namespace Estimator.Engine.Checks;
 
 /// <summary>Boxes hold what is in them.</summary>

@@ -1,5 +1,6 @@
+using Estimator.Engine.Findings;
+using Estimator.Engine.Panels;
 using Estimator.Engine.Rules;
-using Estimator.Engine.Wiring.Circuits;
 
 namespace Estimator.Engine.Checks;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Controls;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Findings;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Loads;

@@ -1,3 +1,4 @@
+using Estimator.Engine.Findings;
 using Estimator.Engine.House;
 
 namespace Estimator.Engine.Checks;

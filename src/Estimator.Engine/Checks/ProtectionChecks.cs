@@ -1,4 +1,6 @@
+using Estimator.Engine.Findings;
 using Estimator.Engine.House;
+using Estimator.Engine.Panels;
 using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring.Boxes;
 using Estimator.Engine.Wiring.Circuits;

@@ -1,3 +1,4 @@
+using Estimator.Engine.Findings;
 using Estimator.Engine.Framing;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;

@@ -1,6 +1,7 @@
+using Estimator.Engine.Findings;
 using Estimator.Engine.House;
+using Estimator.Engine.Panels;
 using Estimator.Engine.Rules;
-using Estimator.Engine.Wiring.Circuits;
 
 namespace Estimator.Engine.Checks;
 

@@ -1,3 +1,4 @@
+using Estimator.Engine.Findings;
 using Estimator.Engine.Wiring.Circuits;
 
 namespace Estimator.Engine.Checks;

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Estimator.Engine.Checks;
+using Estimator.Engine.Findings;
 
 namespace Estimator.Engine.Controls;
 

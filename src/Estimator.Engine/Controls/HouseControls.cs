@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Estimator.Engine.Checks;
+using Estimator.Engine.Findings;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 

@@ -41,7 +41,7 @@ public static class CodeMinimum
             counts = counts.Append(Count(DeviceKind.DuplexReceptacle, 1, ServedPlace.Outdoors));
         }
 
-        return room with { Counts = [.. counts.Where(c => c.Count > 0).Select(c => c with { Count = Math.Min(c.Count, House.JobFiles.JobLimits.Count) })] };
+        return room with { Counts = [.. counts.Where(c => c.Count > 0).Select(c => c with { Count = Math.Min(c.Count, JobFiles.JobLimits.Count) })] };
     }
 
     private static IEnumerable<DeviceCount> Receptacles(FramedHouse house, FramedRoom framed)

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Catalogue;
-using Estimator.Engine.Checks;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Findings;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Takeoff;
 using Estimator.Engine.Wiring;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using Estimator.Engine.Checks;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Findings;
 
 namespace Estimator.Engine.Purchase;
 

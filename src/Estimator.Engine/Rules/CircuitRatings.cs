@@ -1,4 +1,4 @@
-using Estimator.Engine.Wiring.Circuits;
+using Estimator.Engine.Panels;
 
 namespace Estimator.Engine.Rules;
 

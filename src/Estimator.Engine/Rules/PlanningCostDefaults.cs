@@ -1,5 +1,5 @@
 using Estimator.Engine.Measures;
-using Estimator.Engine.Wiring.Circuits;
+using Estimator.Engine.Panels;
 
 namespace Estimator.Engine.Rules;
 

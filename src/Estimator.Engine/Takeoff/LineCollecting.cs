@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Catalogue;
-using Estimator.Engine.Checks;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Findings;
 
 namespace Estimator.Engine.Takeoff;
 

@@ -3,6 +3,7 @@ using Estimator.Engine.Catalogue;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
+using Estimator.Engine.Panels;
 using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring;
 using Estimator.Engine.Wiring.Boxes;

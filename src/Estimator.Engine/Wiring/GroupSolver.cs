@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Catalogue;
-using Estimator.Engine.Checks;
 using Estimator.Engine.Controls;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Findings;
 using Estimator.Engine.Framing;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Measures;
+using Estimator.Engine.Panels;
 using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring.Boxes;
 using Estimator.Engine.Wiring.Circuits;

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
-using Estimator.Engine.Checks;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Findings;
 using Estimator.Engine.Layout;
+using Estimator.Engine.Panels;
 using Estimator.Engine.Wiring.Boxes;
 using Estimator.Engine.Wiring.Circuits;
 using Estimator.Engine.Wiring.Routing;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using Estimator.Engine.Checks;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Findings;
 using Estimator.Engine.Wiring.Circuits;
 
 namespace Estimator.Engine.Wiring;

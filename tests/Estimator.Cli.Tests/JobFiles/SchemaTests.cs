@@ -1,5 +1,5 @@
 using System.Text.Json;
-using Estimator.Engine.House.JobFiles;
+using Estimator.Engine.JobFiles;
 using Estimator.TestKit;
 using Json.Schema;
 

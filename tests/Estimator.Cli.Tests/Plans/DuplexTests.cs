@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 using Estimator.Engine.House;
-using Estimator.Engine.House.JobFiles;
+using Estimator.Engine.JobFiles;
 using Estimator.TestKit;
 
 namespace Estimator.Cli.Tests.Plans;

@@ -1,4 +1,4 @@
-using Estimator.Engine.Checks;
+using Estimator.Engine.Findings;
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
 using Estimator.TestKit;

@@ -1,6 +1,7 @@
 using Estimator.Engine.Framing;
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
+using Estimator.Engine.Panels;
 using Estimator.Engine.Wiring.Circuits;
 using Estimator.Engine.Wiring.Routing;
 

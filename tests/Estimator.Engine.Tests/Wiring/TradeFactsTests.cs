@@ -1,6 +1,6 @@
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
-using Estimator.Engine.Wiring.Circuits;
+using Estimator.Engine.Panels;
 using Estimator.Engine.Wiring.Routing;
 using Estimator.TestKit;
 
@@ -75,7 +75,7 @@ public sealed class TradeFactsTests
     public void Basement_OfTheSample_LandsInItsBands()
     {
         var text = File.ReadAllText(Path.Combine(TestData.Repository, "src", "Estimator.Cli", "Samples", "basement-finish.json"));
-        var estimate = SmallJobs.Estimate(Engine.House.JobFiles.JobFile.Read(text, "basement").Job);
+        var estimate = SmallJobs.Estimate(Engine.JobFiles.JobFile.Read(text, "basement").Job);
         Assert.InRange(estimate.Wiring.Boxes.Count(b => b.Item is not null), 22, 27);
         Assert.InRange(estimate.Labor.Total.Value, 32m, 42m);
         Assert.Equal(

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.Measures;
+using Estimator.Engine.Panels;
 
 namespace Estimator.Engine.Wiring.Circuits;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
+using Estimator.Engine.Panels;
 using Estimator.Engine.Wiring.Boxes;
 
 namespace Estimator.Engine.Wiring.Circuits;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
+using Estimator.Engine.Panels;
 using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring.Boxes;
 

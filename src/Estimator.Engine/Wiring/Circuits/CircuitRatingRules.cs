@@ -2,6 +2,7 @@ using Estimator.Engine.Explanations;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Measures;
+using Estimator.Engine.Panels;
 using Estimator.Engine.Rules;
 
 namespace Estimator.Engine.Wiring.Circuits;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Measures;
+using Estimator.Engine.Panels;
 
 namespace Estimator.Engine.Wiring.Circuits;
 

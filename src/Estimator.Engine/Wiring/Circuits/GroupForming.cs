@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Controls;
 using Estimator.Engine.Layout;
+using Estimator.Engine.Panels;
 using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring.Boxes;
 using Estimator.Engine.Wiring.Routing;

@@ -3,6 +3,7 @@ using Estimator.Engine.Controls;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Measures;
+using Estimator.Engine.Panels;
 using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring.Boxes;
 using Estimator.Engine.Wiring.Routing;

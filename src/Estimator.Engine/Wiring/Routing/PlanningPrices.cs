@@ -1,7 +1,7 @@
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
+using Estimator.Engine.Panels;
 using Estimator.Engine.Rules;
-using Estimator.Engine.Wiring.Circuits;
 
 namespace Estimator.Engine.Wiring.Routing;
 

@@ -2,7 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using Estimator.Engine.Measures;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>How a job is written as JSON.</summary>
 public static class JobJson

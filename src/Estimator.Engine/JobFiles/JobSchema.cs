@@ -1,8 +1,9 @@
 using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
+using Estimator.Engine.House;
 using Estimator.Engine.Measures;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>The JSON Schema of the job file, made from the same types that read it.</summary>
 public static class JobSchema

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Explanations;
 
-namespace Estimator.Engine.Checks;
+namespace Estimator.Engine.Findings;
 
 /// <summary>Something that a reader of the job must know: a rule not met, an assumption, a rule not judged.</summary>
 public sealed record Finding

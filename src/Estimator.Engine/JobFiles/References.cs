@@ -1,6 +1,7 @@
+using Estimator.Engine.House;
 using Estimator.Engine.Measures;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>Checks that ids are unique and that what refers to them finds them; that openings fit their walls.</summary>
 internal static class References

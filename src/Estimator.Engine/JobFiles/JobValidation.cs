@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
+using Estimator.Engine.House;
 using Estimator.Engine.Measures;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>Finds what a job that is well-formed JSON still gets wrong: sizes, references, geometry.</summary>
 internal static class JobValidation

@@ -3,7 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using Estimator.Engine.Measures;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>Lengths as text with their unit; written so that nothing is lost.</summary>
 internal sealed class LengthConverter : JsonConverter<Length>

@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.Json;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>Says what the reader stands on.</summary>
 internal static class TokenWords

@@ -1,4 +1,4 @@
-namespace Estimator.Engine.Wiring.Circuits;
+namespace Estimator.Engine.Panels;
 
 /// <summary>What a breaker protects against besides overcurrent.</summary>
 public enum Protection

@@ -1,8 +1,9 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Estimator.Engine.House;
 using Estimator.Engine.Measures;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>Points as pairs of lengths.</summary>
 internal sealed class GridPointConverter : JsonConverter<GridPoint>

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Estimator.Engine.Measures;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>Collects problems of one file.</summary>
 internal sealed class ProblemList(string file)

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
+using Estimator.Engine.House;
 using Estimator.Engine.Measures;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>Outlines of rooms as the checks of a file need them.</summary>
 internal static class Outlines

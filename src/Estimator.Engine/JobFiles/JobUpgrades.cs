@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Estimator.Engine.House;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>Brings a job file of an older version up, one version a step.</summary>
 internal static class JobUpgrades

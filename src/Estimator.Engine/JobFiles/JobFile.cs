@@ -1,7 +1,8 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Estimator.Engine.House;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>Reads and writes the job file.</summary>
 /// <remarks>

@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>A value that a converter refused, with what it found and what it accepts.</summary>
 [SuppressMessage("Design", "CA1032", Justification = "Only converters of the job file make it, always with both sentences.")]

@@ -1,6 +1,6 @@
 using System.Text.Json;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>What is wrong with a job file: where, what was found, what is accepted.</summary>
 /// <param name="File">The file.</param>

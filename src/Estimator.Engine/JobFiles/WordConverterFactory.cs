@@ -2,7 +2,7 @@ using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>Choices as words; a word that is not known is refused with the list of those that are.</summary>
 internal sealed class WordConverterFactory : JsonConverterFactory

@@ -1,4 +1,5 @@
-namespace Estimator.Engine.House.JobFiles;
+
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>How large a job may be. Beyond these a file is refused rather than worked on for hours.</summary>
 public static class JobLimits

@@ -1,6 +1,7 @@
+using Estimator.Engine.House;
 using Estimator.Engine.Rules;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>Checks that controls and pins name devices that the job has.</summary>
 internal static class DeviceReferences

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>A measure as a plain number in its unit.</summary>
 internal sealed class NumberConverter<T>(Func<decimal, T> from, Func<T, decimal> to, string unit) : JsonConverter<T>

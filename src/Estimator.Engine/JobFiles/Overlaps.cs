@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Framing;
+using Estimator.Engine.House;
 using Estimator.Engine.Measures;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>Refuses two rooms of a level that lie over one another by more than a plan's wall lines do.</summary>
 /// <remarks>The overlap is measured on a grid of samples over the smaller room, its holes and the other's left out.</remarks>

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
+using Estimator.Engine.House;
 using Estimator.Engine.Measures;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>Checks one room: its shape and what stands on its walls.</summary>
 internal static class RoomValidation

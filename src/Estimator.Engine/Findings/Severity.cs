@@ -1,4 +1,4 @@
-namespace Estimator.Engine.Checks;
+namespace Estimator.Engine.Findings;
 
 /// <summary>How much a finding weighs.</summary>
 public enum Severity

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
+using Estimator.Engine.House;
 
-namespace Estimator.Engine.House.JobFiles;
+namespace Estimator.Engine.JobFiles;
 
 /// <summary>What became of a job file: a job, or problems.</summary>
 public sealed class JobReading

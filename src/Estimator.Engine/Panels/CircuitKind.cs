@@ -1,4 +1,4 @@
-namespace Estimator.Engine.Wiring.Circuits;
+namespace Estimator.Engine.Panels;
 
 /// <summary>Why a circuit exists.</summary>
 public enum CircuitKind
