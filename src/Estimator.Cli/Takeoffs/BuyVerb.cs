@@ -12,15 +12,9 @@ internal static class BuyVerb
         var jobs = new Argument<string[]>("jobs") { Arity = ArgumentArity.OneOrMore, Description = "Job files, or sample:NAME." };
         var catalogue = JobOptions.Catalogue();
         var csv = new Option<string?>("--csv") { Description = "Write the purchase lines to this file." };
-        var workbook = new Option<string?>("--workbook") { Description = "Write a workbook to this file." };
-        var command = new Command("buy", "Prints one purchase list and cut plan over several jobs.") { jobs, csv, workbook, catalogue };
+        var command = new Command("buy", "Prints one purchase list and cut plan over several jobs.") { jobs, csv, catalogue };
         command.SetAction(parsed =>
         {
-            if (parsed.GetValue(workbook) is not null)
-            {
-                throw new WrongInputException("--workbook: this version writes no workbooks; --csv is accepted.");
-            }
-
             var parts = JobOptions.ReadCatalogue(parsed.GetValue(catalogue));
             var estimates = parsed.GetValue(jobs)!.Select(j => JobEstimate.Compute(JobOptions.ReadJob(j), parts)).ToList();
             var plan = Buying.Together([.. estimates.Select(e => (e.House.Job.Id, e.Takeoff, e.Wiring))], parts);

@@ -1,23 +1,38 @@
-using System.Text;
+using System.Globalization;
+using CsvHelper;
+using CsvHelper.Configuration;
 
 namespace Estimator.Cli.Takeoffs;
 
 /// <summary>Writes CSV that a spreadsheet opens as text and numbers, never as formulas.</summary>
-/// <remarks>Source: RFC 4180; a text cell that starts like a formula gets an apostrophe.</remarks>
+/// <remarks>Source: RFC 4180. Every cell that starts like a formula gets an apostrophe; the starts are those of OWASP, CSV Injection, with the full-width forms.</remarks>
 internal static class Csv
 {
-    private static readonly char[] FormulaStarts = ['=', '+', '-', '@', '\t', '\r'];
-
-    internal static void Row(StringBuilder csv, params ReadOnlySpan<string> cells)
+    private static readonly CsvConfiguration Harmless = new(CultureInfo.InvariantCulture)
     {
-        for (var i = 0; i < cells.Length; i++)
+        NewLine = "\r\n",
+        InjectionOptions = InjectionOptions.Escape,
+        InjectionCharacters = ['=', '+', '-', '@', '\t', '\r', '\n', '＝', '＋', '－', '＠'],
+    };
+
+    internal static string Write(IEnumerable<string> columns, IEnumerable<IEnumerable<string>> rows)
+    {
+        using var text = new StringWriter(CultureInfo.InvariantCulture);
+        using (var csv = new CsvWriter(text, Harmless))
         {
-            csv.Append(i == 0 ? "" : ",").Append(cells[i].AsSpan().ContainsAny(",\"\r\n") ? $"\"{cells[i].Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : cells[i]);
+            foreach (var row in rows.Prepend(columns))
+            {
+                foreach (var cell in row)
+                {
+                    csv.WriteField(cell);
+                }
+
+                csv.NextRecord();
+            }
         }
 
-        csv.Append("\r\n");
+        return text.ToString();
     }
 
-    /// <summary>A text cell, made harmless.</summary>
-    internal static string Text(string text) => text.Length > 0 && FormulaStarts.Contains(text[0]) ? $"'{text}" : text;
+    internal static string Number(decimal value) => value.ToString("0.####", CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text;
 using Estimator.Engine.Takeoff;
 
 namespace Estimator.Cli.Takeoffs;
@@ -7,17 +5,10 @@ namespace Estimator.Cli.Takeoffs;
 /// <summary>Writes the takeoff as CSV.</summary>
 internal static class TakeoffCsv
 {
-    internal static string Write(TakeoffResult takeoff)
-    {
-        var csv = new StringBuilder();
-        Csv.Row(csv, "item", "category", "description", "unit", "quantity", "owner_supplied", "where");
-        foreach (var line in takeoff.Lines)
-        {
-            Csv.Row(
-                csv, Csv.Text(line.ItemId), Csv.Text(line.Category), Csv.Text(line.Description), line.Unit, line.Quantity.Value.ToString("0.####", CultureInfo.InvariantCulture),
-                line.OwnerSupplied ? "yes" : "no", Csv.Text(string.Join("; ", line.Where)));
-        }
+    private static readonly string[] Columns = ["item", "category", "description", "unit", "quantity", "owner_supplied", "where"];
 
-        return csv.ToString();
-    }
+    internal static string Write(TakeoffResult takeoff) => Csv.Write(Columns, takeoff.Lines.Select(line => (string[])
+    [
+        line.ItemId, line.Category, line.Description, line.Unit, Csv.Number(line.Quantity.Value), line.OwnerSupplied ? "yes" : "no", string.Join("; ", line.Where),
+    ]));
 }

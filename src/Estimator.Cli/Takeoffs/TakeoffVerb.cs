@@ -12,15 +12,9 @@ internal static class TakeoffVerb
         var catalogue = JobOptions.Catalogue();
         var json = new Option<string?>("--json") { Description = "Write every stage with provenance to this file." };
         var csv = new Option<string?>("--csv") { Description = "Write the takeoff lines to this file." };
-        var workbook = new Option<string?>("--workbook") { Description = "Write a workbook to this file." };
-        var command = new Command("takeoff", "Runs all stages; prints cable, boxes, devices, hours and the bid.") { job, json, csv, workbook, catalogue };
+        var command = new Command("takeoff", "Runs all stages; prints cable, boxes, devices, hours and the bid.") { job, json, csv, catalogue };
         command.SetAction(parsed =>
         {
-            if (parsed.GetValue(workbook) is not null)
-            {
-                throw new WrongInputException("--workbook: this version writes no workbooks; --csv and --json are accepted.");
-            }
-
             var estimate = JobEstimate.Compute(JobOptions.ReadJob(parsed.GetValue(job)!), JobOptions.ReadCatalogue(parsed.GetValue(catalogue)));
             if (parsed.GetValue(json) is { } jsonPath)
             {
