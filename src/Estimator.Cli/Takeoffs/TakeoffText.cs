@@ -46,12 +46,12 @@ internal static class TakeoffText
         }
 
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {estimate.Labor.Total.Value,9:0.0} h   in all (starting points; only some units have a published basis)"));
-        Bid(estimate.Bid, output);
+        Bid(estimate.Bid, [.. estimate.Purchase.NotPriced], output);
         Findings(estimate, output);
         Cautions(output);
     }
 
-    private static void Bid(Bid bid, TextWriter output)
+    private static void Bid(Bid bid, IReadOnlyList<string> notPriced, TextWriter output)
     {
         output.WriteLine();
         output.WriteLine("bid");
@@ -70,6 +70,11 @@ internal static class TakeoffText
             CultureInfo.InvariantCulture,
             $"  {Money.FromDollars(bid.Price.Value),13} = price; range {Money.FromDollars(bid.Low.Value)} to {Money.FromDollars(bid.High.Value)}; profit {bid.MarkupPercent.Value:0.0}% of cost, {bid.MarginPercent.Value:0.0}% of price"));
         output.WriteLine($"  {Money.FromDollars(bid.PricePerOpening.Value),13} an opening; {Money.FromDollars(bid.PricePerSquareFoot.Value)} a square foot; stands for {bid.ValidDays} days");
+        if (notPriced.Count > 0)
+        {
+            output.WriteLine($"  THE PRICE IS NOT WHOLE: nobody offers {string.Join("; ", notPriced)}.");
+        }
+
         output.WriteLine("  Prices are the catalogue's; those of the built-in catalogue are invented samples.");
     }
 

@@ -71,7 +71,7 @@ public sealed class PartsCatalogue
         var reader = new CatalogueReading(problems);
         var items = reader.Items(File("items.csv", "id", "category", "description", "unit"));
         var boxes = reader.Boxes(File("boxes.csv", "item", "use", "old_work", "gangs", "volume_in3", "internal_clamps"), items);
-        var kits = reader.Kits(File("kits.csv", "kit", "item", "quantity"), items);
+        var kits = reader.Kits(File("kits.csv", "kit", "item"), items);
         var labor = reader.Labor(File("labor.csv", "item", "phase", "hours", "per", "basis"), items);
         var offers = reader.Offers(File("offers.csv", "item", "supplier", "pack_size", "price_usd", "note"), items);
         return problems.Count == 0
@@ -82,9 +82,10 @@ public sealed class PartsCatalogue
     /// <summary>The key of the kit of a device on a circuit.</summary>
     public static string KitKey(DeviceKind kind, int amperes, bool weatherResistant)
     {
+        var word = Words.Snake(kind);
+        var weather = weatherResistant && kind.IsReceptacle() && kind is not DeviceKind.Receptacle240V ? "-wr" : "";
         var rated = kind.IsReceptacle() || kind is DeviceKind.SinglePoleSwitch or DeviceKind.ThreeWaySwitch or DeviceKind.FourWaySwitch;
-        return Words.Snake(kind) is var word && kind is DeviceKind.Receptacle240V ? $"receptacle_240v-{amperes}"
-            : rated ? $"{word}-{amperes}{(weatherResistant && kind.IsReceptacle() ? "-wr" : "")}" : word;
+        return rated ? $"{word}-{amperes}{weather}" : word;
     }
 
     private static string HashOf(IReadOnlyDictionary<string, string> files)

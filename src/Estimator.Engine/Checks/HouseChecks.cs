@@ -32,7 +32,7 @@ public static class HouseChecks
     }
 
     private static IEnumerable<Finding> Amendments(CheckContext context) =>
-        context.Job.Code.Amendments.Where(a => a.Kind is AmendmentKind.Add).Select(a => new Finding
+        context.Job.Code.Amendments.Where(a => a.Kind is not AmendmentKind.WiringMethod && !CheckContext.Judges(a)).Select(a => new Finding
         {
             Code = "local-rule",
             Severity = Severity.Unjudged,

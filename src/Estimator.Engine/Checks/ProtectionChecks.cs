@@ -11,6 +11,9 @@ namespace Estimator.Engine.Checks;
 /// <remarks>Source: NEC 210.8 and 210.12.</remarks>
 internal static class ProtectionChecks
 {
+    internal const string GroundFault = "ground-fault-protection";
+    internal const string ArcFault = "arc-fault-protection";
+
     internal static IEnumerable<Finding> Judge(CheckContext context)
     {
         foreach (var circuit in context.Wiring.Circuits)
@@ -21,8 +24,8 @@ internal static class ProtectionChecks
                 var own = box.OwnGroundFault || box.Devices.Any(d => context.Layout.Devices[d].Kind is DeviceKind.GfciReceptacle);
                 var groundFault = circuit.Protection is Protection.GroundFault or Protection.DualFunction || behindFirst || own;
                 var arcFault = circuit.Protection is Protection.ArcFault or Protection.DualFunction;
-                foreach (var finding in Missing(context, circuit, box, groundFault, ProtectionRules.GroundFault, "ground-fault")
-                    .Concat(Missing(context, circuit, box, arcFault, ProtectionRules.ArcFault, "arc-fault")))
+                foreach (var finding in Missing(context, circuit, box, groundFault, ProtectionRules.GroundFault, GroundFault)
+                    .Concat(Missing(context, circuit, box, arcFault, ProtectionRules.ArcFault, ArcFault)))
                 {
                     yield return finding;
                 }
@@ -31,19 +34,16 @@ internal static class ProtectionChecks
     }
 
     private static IEnumerable<Finding> Missing(
-        CheckContext context, Circuit circuit, Box box, bool protectedNow, Func<CodeEdition, OutletPlace, ProtectionRule> rule, string what)
+        CheckContext context, Circuit circuit, Box box, bool protectedNow, Func<CodeEdition, OutletPlace, ProtectionRule> rule, string code)
     {
         var asked = Places(context, box).Select(p => rule(context.Edition, p)).FirstOrDefault(r => r.Required);
-        if (asked is { Row: { } row } && !protectedNow && !Relaxed(context, what))
+        if (asked is { Row: { } row } && !protectedNow && !context.Waives(code))
         {
             yield return context.Asked(
-                $"{what}-protection", asked.Article, $"{row.Label} in {context.RoomName(box.Place.Room)} has no {what} protection on circuit {circuit.Name}. Protect the circuit at its breaker.",
+                code, asked.Article, $"{row.Label} in {context.RoomName(box.Place.Room)} has no {code.Replace("-protection", "", StringComparison.Ordinal)} protection on circuit {circuit.Name}. Protect the circuit at its breaker.",
                 [box.Id, circuit.Id], verified: asked.Verified);
         }
     }
-
-    private static bool Relaxed(CheckContext context, string what) =>
-        context.Job.Code.Amendments.Any(a => a.Kind is AmendmentKind.Relax && a.Rule == $"{what}-protection");
 
     private static IEnumerable<OutletPlace> Places(CheckContext context, Box box) => box.Equipment >= 0
         ? [OutletPlaces.Of(context.Layout, context.Layout.Equipment[box.Equipment])]

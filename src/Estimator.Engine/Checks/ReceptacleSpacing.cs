@@ -11,7 +11,7 @@ namespace Estimator.Engine.Checks;
 /// <remarks>Source: NEC 210.52(A).</remarks>
 internal static class ReceptacleSpacing
 {
-    private const string Code = "receptacle-spacing";
+    internal const string Code = "receptacle-spacing";
 
     internal static IEnumerable<Finding> Judge(CheckContext context)
     {
@@ -40,8 +40,7 @@ internal static class ReceptacleSpacing
     }
 
     internal static bool AppliesTo(Room room) => room.Finished && room.Kind is RoomKind.Living or RoomKind.Dining or RoomKind.Family or RoomKind.Kitchen
-        or RoomKind.Bedroom or RoomKind.Office or RoomKind.Habitable or RoomKind.Sunroom
-        || (room.Finished && room.Kind is RoomKind.Basement);
+        or RoomKind.Bedroom or RoomKind.Office or RoomKind.Habitable or RoomKind.Sunroom or RoomKind.Basement;
 
     // Twice the farthest that any point of the space is from a receptacle: the widest gap between two, or twice the widest to an end.
     private static int WidestGap(WallSpace space, List<int> spots)

@@ -9,15 +9,17 @@ namespace Estimator.Engine.Checks;
 /// <remarks>Judged only for what the job wires: a basement finish needs no kitchen circuits. Source: NEC 210.11.</remarks>
 internal static class RequiredCircuits
 {
+    internal const string Code = "required-circuits";
+
     internal static IEnumerable<Finding> Judge(CheckContext context)
     {
         var kitchen = context.Layout.House.Rooms.Any(r => r.Source.Kind is RoomKind.Kitchen && context.Layout.Devices.Any(d => d.Place.Room == r.Index));
         var small = context.Wiring.Circuits.Count(c => c.Kind is CircuitKind.SmallAppliance);
-        var needed = (int)context.Limit("required-circuits", WiringSettings.SmallApplianceCircuits);
+        var needed = (int)context.Limit(Code, WiringSettings.SmallApplianceCircuits);
         if (kitchen && small < needed)
         {
             yield return context.Asked(
-                "required-circuits", "210.11(C)(1)", $"The kitchen is fed by {small} small-appliance circuits and {needed} are asked for. Add receptacles at the counter or split them.", []);
+                Code, "210.11(C)(1)", $"The kitchen is fed by {small} small-appliance circuits and {needed} are asked for. Add receptacles at the counter or split them.", []);
         }
 
         foreach (var circuit in context.Wiring.Circuits.Where(c => c.Kind is not (CircuitKind.Individual or CircuitKind.Lighting or CircuitKind.Receptacles or CircuitKind.General)))
@@ -26,7 +28,7 @@ internal static class RequiredCircuits
             if (circuit.BreakerA.Value != asked.Number())
             {
                 yield return context.Asked(
-                    "required-circuits", asked.Source.Section, $"Circuit {circuit.Name} has a {circuit.BreakerA.Value:0} A breaker; {asked.Number():0} A is asked for.", [circuit.Id]);
+                    Code, asked.Source.Section, $"Circuit {circuit.Name} has a {circuit.BreakerA.Value:0} A breaker; {asked.Number():0} A is asked for.", [circuit.Id]);
             }
         }
     }

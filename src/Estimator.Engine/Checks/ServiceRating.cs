@@ -1,10 +1,14 @@
 using Estimator.Engine.Findings;
+using Estimator.Engine.Loads;
 using Estimator.Engine.Rules;
 
 namespace Estimator.Engine.Checks;
 
 /// <summary>The service carries the load.</summary>
-/// <remarks>The lowest of the methods that apply to the dwelling is taken. Source: NEC 220.82, 220.83, 220.87, part III; 230.79(C).</remarks>
+/// <remarks>
+/// A measured demand decides where there is one, else the lowest of the methods that apply. An existing service is not judged where the rest of its
+/// dwelling is not known. Source: NEC 220.82, 220.83, 220.87, part III; 230.79(C).
+/// </remarks>
 internal static class ServiceRating
 {
     internal static IEnumerable<Finding> Judge(CheckContext context)
@@ -15,8 +19,13 @@ internal static class ServiceRating
         }
 
         var rating = service.RatingA.ToAmperes();
-        var sheet = context.Loads.Sheets.MinBy(s => s.Amperes.Value)!;
-        if (sheet.Amperes.Value > rating)
+        if (Decisive(context) is not { } sheet)
+        {
+            yield return context.Asked(
+                "service-load-unknown", LoadRules.Article((int)context.Edition, ".83"), $"The service panel {service.Id} is there already, and the load of the rest of the dwelling is not stated, so whether it carries the new load can't be judged. State measured_demand_va, the year's highest demand, or other_area_sq_ft and the load_va of each two-pole circuit.",
+                [service.Id], Severity.Unjudged);
+        }
+        else if (sheet.Amperes.Value > rating)
         {
             yield return context.Asked(
                 "service-load", sheet.Article, $"The dwelling's load is {sheet.Amperes.Value:0} A by the {sheet.Method} method and the service is {rating:0} A. A larger service, or load management, is needed; work on a service is for licensed people and the utility.",
@@ -24,11 +33,15 @@ internal static class ServiceRating
             { Figures = [sheet.Amperes.Node] };
         }
 
-        if (rating < LoadRules.ServiceLeast.Number() && service.FedFrom is null)
+        if (rating < LoadRules.ServiceLeast.Number())
         {
             yield return context.Asked(
                 "service-least", "230.79(C)", $"The service is {rating:0} A; {LoadRules.ServiceLeast.Number():0} A is the least for a one-family dwelling.", [service.Id],
                 service.Existing ? Severity.Advice : Severity.Mandatory);
         }
     }
+
+    // What was measured outranks what is calculated.
+    private static LoadWorksheet? Decisive(CheckContext context) =>
+        context.Loads.Sheets.FirstOrDefault(s => s.Method == "measured") ?? context.Loads.Sheets.MinBy(s => s.Amperes.Value);
 }

@@ -25,6 +25,9 @@ public sealed record FramedLevel
     /// <summary>Stud spacing.</summary>
     public required Fact StudSpacing { get; init; }
 
+    /// <summary>Stud depth, the way a hole is bored across.</summary>
+    public required Fact StudDepth { get; init; }
+
     /// <summary>Joist spacing.</summary>
     public required Fact JoistSpacing { get; init; }
 

@@ -98,6 +98,9 @@ public static class HouseFraming
             StudSpacing = level.Framing.StudSpacing is { } stud
                 ? page.Given($"$.levels[{index}].framing.stud_spacing", "Stud spacing", stud)
                 : PracticeDefaults.StudSpacing.ReadInches(page),
+            StudDepth = level.Framing.StudDepth is { } depth
+                ? page.Given($"$.levels[{index}].framing.stud_depth", "Stud depth", depth)
+                : PracticeDefaults.StudDepth.ReadInches(page),
             JoistSpacing = level.Framing.JoistSpacing is { } joist
                 ? page.Given($"$.levels[{index}].framing.joist_spacing", "Joist spacing", joist)
                 : PracticeDefaults.JoistSpacing.ReadInches(page),

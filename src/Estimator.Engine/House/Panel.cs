@@ -47,4 +47,7 @@ public sealed record Panel
 
     /// <summary>The year's highest measured demand of the dwelling; null when not known.</summary>
     public Power? MeasuredDemandVa { get; init; }
+
+    /// <summary>Floor area of the dwelling outside the rooms of the job, in square feet; null when not known. An existing service can't be calculated without it.</summary>
+    public Area? OtherAreaSqFt { get; init; }
 }

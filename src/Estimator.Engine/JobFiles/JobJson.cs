@@ -30,6 +30,7 @@ public static class JobJson
         options.Converters.Add(new GridPointConverter());
         options.Converters.Add(new TextConverter());
         options.Converters.Add(new NumberConverter<Money>(Money.FromDollars, m => m.ToDollars(), "dollars"));
+        options.Converters.Add(new NumberConverter<Area>(Area.FromSquareFeet, a => a.ToSquareFeet(), "square feet"));
         options.Converters.Add(new NumberConverter<Power>(Power.FromVoltAmperes, p => p.ToVoltAmperes(), "volt-amperes"));
         options.Converters.Add(new NumberConverter<Current>(Current.FromAmperes, c => c.ToAmperes(), "amperes"));
         options.Converters.Add(new NumberConverter<Percent>(Percent.FromHundredths, p => p.ToHundredths(), "percent"));

@@ -37,6 +37,9 @@ public static class JobLimits
     /// <summary>Rating of a panel, in amperes.</summary>
     public const int PanelAmperes = 600;
 
+    /// <summary>Largest load or demand: what the largest panel carries at 240 V, and some.</summary>
+    public const int VoltAmperes = 200_000;
+
     /// <summary>Share of the smaller room that two rooms of a level may overlap, in percent: published plans do so at wall lines.</summary>
     public const int OverlapPercent = 15;
 }

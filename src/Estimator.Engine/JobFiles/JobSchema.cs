@@ -30,7 +30,7 @@ public static class JobSchema
         {
             _ when bare == typeof(Length) => new JsonObject { ["type"] = "string", ["description"] = "A length with its unit: 12' 6\", 12' 6 1/2\", 12.5 ft, 150 in, 3.8 m.", ["pattern"] = "^\\s*-?[0-9][0-9.'′\"″/ a-zA-Z-]*$" },
             _ when bare == typeof(GridPoint) => new JsonObject { ["type"] = "array", ["items"] = new JsonObject { ["type"] = "string" }, ["minItems"] = 2, ["maxItems"] = 2, ["description"] = "A point: x and y, each a length with its unit." },
-            _ when bare == typeof(Money) || bare == typeof(Power) || bare == typeof(Current) || bare == typeof(Percent) => new JsonObject { ["type"] = "number", ["minimum"] = 0, ["maximum"] = JobLimits.Number },
+            _ when bare == typeof(Money) || bare == typeof(Area) || bare == typeof(Power) || bare == typeof(Current) || bare == typeof(Percent) => new JsonObject { ["type"] = "number", ["minimum"] = 0, ["maximum"] = JobLimits.Number },
             _ when bare == typeof(string) => new JsonObject { ["type"] = "string", ["maxLength"] = JobLimits.Text },
             _ when bare.IsEnum => new JsonObject { ["enum"] = new JsonArray([.. WordConverterFactory.WordsOf(bare).Select(w => (JsonNode)w)]) },
             _ => null,

@@ -22,7 +22,7 @@ internal static class JobValidation
         {
             foreach (var (room, r) in level.Rooms.Select((x, i) => (x, i)))
             {
-                RoomValidation.Check(room, $"$.levels[{l}].rooms[{r}]", problems);
+                RoomValidation.Check(room, level.CeilingHeight, $"$.levels[{l}].rooms[{r}]", problems);
             }
         }
 
@@ -42,42 +42,21 @@ internal static class JobValidation
         problems.Range("$.equipment", job.Equipment.Length, 0, JobLimits.Many, "pieces of equipment");
         problems.Range("$.levels", job.Levels.Sum(l => l.Rooms.Length), 1, JobLimits.Rooms, "rooms");
         problems.Range("$.levels", job.Levels.SelectMany(l => l.Rooms).Sum(r => r.Counts.Sum(c => (long)Math.Max(0, c.Count)) + r.Placed.Length), 0, JobLimits.Devices, "devices");
-        foreach (var (panel, p) in job.Panels.Select((x, i) => (x, i)))
+        PowerValidation.Check(job, problems);
+        PracticeValidation.Check(job.Practice, problems);
+        BidValidation.Check(job.Bid, problems);
+        foreach (var (amendment, a) in job.Code.Amendments.Select((x, i) => (x, i)))
         {
-            problems.Range($"$.panels[{p}].rating_a", panel.RatingA.ToAmperes(), 15, JobLimits.PanelAmperes, "amperes");
-            problems.Range($"$.panels[{p}].spaces", panel.Spaces, 1, JobLimits.Spaces, "spaces");
-            problems.Range($"$.panels[{p}].tandem_spaces", panel.TandemSpaces, 0, panel.Spaces, "spaces");
-            problems.Range($"$.panels[{p}].circuits", panel.Circuits.Length, 0, JobLimits.Many, "circuits");
-            foreach (var (circuit, c) in panel.Circuits.Select((x, i) => (x, i)))
-            {
-                problems.Range($"$.panels[{p}].circuits[{c}].poles", circuit.Poles, 1, 2, "poles");
-            }
+            problems.Range($"$.code.amendments[{a}].value", amendment.Value, 0, JobLimits.Many, "in the rule's unit");
         }
 
         foreach (var (level, l) in job.Levels.Select((x, i) => (x, i)))
         {
             problems.Length($"$.levels[{l}].ceiling_height", level.CeilingHeight, Length.FromFeet(4), Length.FromFeet(40));
             problems.Length($"$.levels[{l}].elevation", level.Elevation, Length.Zero, Length.FromFeet(200));
+            problems.Length($"$.levels[{l}].framing.stud_depth", level.Framing.StudDepth, Length.FromInches(1), Length.FromFeet(2));
             problems.Length($"$.levels[{l}].framing.stud_spacing", level.Framing.StudSpacing, Length.FromInches(6), Length.FromFeet(8));
             problems.Length($"$.levels[{l}].framing.joist_spacing", level.Framing.JoistSpacing, Length.FromInches(6), Length.FromFeet(8));
-        }
-
-        foreach (var (equipment, e) in job.Equipment.Select((x, i) => (x, i)))
-        {
-            if (equipment.Volts is not (null or 120 or 240))
-            {
-                problems.Add($"$.equipment[{e}].volts", $"{equipment.Volts}", "120 or 240");
-            }
-        }
-
-        if (job.Bid.ProfitPercent is { } profit && job.Bid.ProfitBasis is ProfitBasis.Margin && profit.ToHundredths() >= 100)
-        {
-            problems.Add("$.bid.profit_percent", $"{profit.ToHundredths()}", "a margin under 100 percent");
-        }
-
-        if (job.Bid.ProductivePercent is { } productive && productive.ToHundredths() is <= 0 or > 100)
-        {
-            problems.Add("$.bid.productive_percent", $"{job.Bid.ProductivePercent.Value.ToHundredths()}", "more than 0 to 100 percent");
         }
     }
 }

@@ -13,7 +13,7 @@ internal sealed class ProblemList(string file)
 
     internal void Add(string path, string found, string accepted) => _problems.Add(new JobProblem(file, path, found, accepted));
 
-    internal void Range(string path, decimal found, decimal least, decimal most, string what)
+    internal void Range(string path, decimal? found, decimal least, decimal most, string what)
     {
         if (found < least || found > most)
         {

@@ -46,6 +46,8 @@ internal static class References
             }
 
             problems.Length($"{path}.width", opening.Width, Length.FromInches(1), Length.FromFeet(60));
+            problems.Length($"{path}.sill", opening.Sill, Length.Zero, Length.FromFeet(40));
+            problems.Length($"{path}.head", opening.Head, opening.Sill is { } sill ? Length.Max(sill, Length.Zero) : Length.Zero, Length.FromFeet(40));
             if (opening.At is null == opening.Wall is null)
             {
                 problems.Add(path, opening.At is null ? "neither at nor wall" : "both at and wall", "one of them");

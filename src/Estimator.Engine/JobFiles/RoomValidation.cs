@@ -7,7 +7,7 @@ namespace Estimator.Engine.JobFiles;
 /// <summary>Checks one room: its shape and what stands on its walls.</summary>
 internal static class RoomValidation
 {
-    internal static void Check(Room room, string path, ProblemList problems)
+    internal static void Check(Room room, Length levelCeiling, string path, ProblemList problems)
     {
         problems.Length($"{path}.ceiling_height", room.CeilingHeight, Length.FromFeet(1), Length.FromFeet(40));
         foreach (var (count, c) in room.Counts.Select((x, i) => (x, i)))
@@ -29,7 +29,7 @@ internal static class RoomValidation
             }
 
             Wall(placed.Wall, sides, $"{path}.placed[{d}].wall", problems);
-            problems.Length($"{path}.placed[{d}].height", placed.Height, Length.Zero, Length.FromFeet(40));
+            problems.Length($"{path}.placed[{d}].height", placed.Height, Length.Zero, room.CeilingHeight ?? levelCeiling);
         }
 
         foreach (var (counter, c) in room.Counters.Select((x, i) => (x, i)))

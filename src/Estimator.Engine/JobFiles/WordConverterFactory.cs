@@ -1,6 +1,7 @@
 using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Estimator.Engine.Rules;
 
 namespace Estimator.Engine.JobFiles;
 
@@ -12,16 +13,13 @@ internal sealed class WordConverterFactory : JsonConverterFactory
     public override JsonConverter CreateConverter(Type typeToConvert, JsonSerializerOptions options) =>
         (JsonConverter)Activator.CreateInstance(typeof(WordConverter<>).MakeGenericType(typeToConvert))!;
 
-    internal static IEnumerable<string> WordsOf(Type type) => type.GetFields(BindingFlags.Public | BindingFlags.Static).Select(WordOf);
-
-    internal static string WordOf(FieldInfo field) =>
-        field.GetCustomAttribute<JsonStringEnumMemberNameAttribute>()?.Name ?? JsonNamingPolicy.SnakeCaseLower.ConvertName(field.Name);
+    internal static IEnumerable<string> WordsOf(Type type) => type.GetFields(BindingFlags.Public | BindingFlags.Static).Select(Words.Of);
 
     private sealed class WordConverter<T> : JsonConverter<T>
         where T : struct, Enum
     {
         private readonly Dictionary<string, T> _byWord = typeof(T).GetFields(BindingFlags.Public | BindingFlags.Static)
-            .ToDictionary(WordOf, f => (T)f.GetValue(null)!, StringComparer.Ordinal);
+            .ToDictionary(Words.Of, f => (T)f.GetValue(null)!, StringComparer.Ordinal);
 
         public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
             reader.TokenType is JsonTokenType.String && reader.GetString() is { } word && _byWord.TryGetValue(word, out var value)

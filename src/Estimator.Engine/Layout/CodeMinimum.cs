@@ -47,7 +47,7 @@ public static class CodeMinimum
     private static IEnumerable<DeviceCount> Receptacles(FramedHouse house, FramedRoom framed)
     {
         var room = framed.Source;
-        var walls = WallSpaces.Of(house, framed.Index).Sum(s => ReceptacleCounts.WallSpace(Length.FromSixteenths(s.Length)));
+        var walls = WallSpaces.Of(house, framed.Index).Sum(s => ReceptacleCounts.WallSpace(Length.FromSixteenths(s.Length), house.Job.Practice.ReceptacleSpacing));
         switch (room.Kind)
         {
             case RoomKind.Kitchen:

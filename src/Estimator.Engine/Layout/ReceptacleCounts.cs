@@ -9,7 +9,13 @@ namespace Estimator.Engine.Layout;
 public static class ReceptacleCounts
 {
     /// <summary>For an unbroken wall space.</summary>
-    public static int WallSpace(Length length) => length < ReceptacleRules.WallSpaceLeast.Inches() ? 0 : Pieces(length, ReceptacleRules.WallBetween.Inches());
+    /// <param name="length">The space.</param>
+    /// <param name="wanted">Distance between receptacles that the firm wants; it counts where it is tighter than the code's.</param>
+    public static int WallSpace(Length length, Length? wanted = null)
+    {
+        var between = ReceptacleRules.WallBetween.Inches();
+        return length < ReceptacleRules.WallSpaceLeast.Inches() ? 0 : Pieces(length, Length.Min(between, wanted ?? between));
+    }
 
     /// <summary>For a straight piece of wall counter.</summary>
     public static int Counter(Length length) => length < ReceptacleRules.CounterLeast.Inches() ? 0 : Pieces(length, ReceptacleRules.CounterBetween.Inches());

@@ -30,7 +30,7 @@ public sealed partial class DwellingLoads
     private Fact EvseLoad() => page.Sum("evse", "EV supply equipment", Unit.VoltAmperes, [.. input.Evse.Select(e => Evse(page, input.Year, e))]);
 
     /// <summary>What a piece of EV supply equipment counts as.</summary>
-    public static Fact Evse(PageWriter page, int year, Fact nameplate) => BoxFillRules.Applies(LoadRules.EvseLeast, year)
+    public static Fact Evse(PageWriter page, int year, Fact nameplate) => LoadRules.EvseLeast.StandsIn(year)
         ? page.Compute(Operation.Maximum, "evse-least", "EV supply equipment, the floor at least", Unit.VoltAmperes, nameplate, LoadRules.EvseLeast.Read(page, Unit.VoltAmperes))
         : nameplate;
 
@@ -93,9 +93,7 @@ public sealed partial class DwellingLoads
     /// <summary>Whole amperes: a fraction under a half is dropped, otherwise the next whole.</summary>
     public static Fact WholeAmperes(PageWriter page, Fact exact)
     {
-        var doubled = page.Compute(Operation.Quotient, "ampere-fraction", "In steps of the fraction", Unit.Each, exact, LoadRules.AmpereFraction.Read(page, Unit.Amperes));
-        var steps = page.Compute(Operation.RoundDown, "ampere-fraction", "Whole steps", Unit.Each, doubled, page.Constant("One", 1, Unit.Each));
-        var pairs = page.Compute(Operation.Quotient, "ampere-fraction", "In amperes", Unit.Amperes, steps, page.Constant("Steps of an ampere", 2));
-        return page.Compute(Operation.RoundUp, "whole-amperes", "Whole amperes", Unit.Amperes, pairs, page.Constant("One ampere", 1, Unit.Amperes));
+        var kept = page.Compute(Operation.RoundDown, "ampere-fraction", "Smaller fractions dropped", Unit.Amperes, exact, LoadRules.AmpereFraction.Read(page, Unit.Amperes));
+        return page.Compute(Operation.RoundUp, "whole-amperes", "Whole amperes", Unit.Amperes, kept, page.Constant("One ampere", 1, Unit.Amperes));
     }
 }

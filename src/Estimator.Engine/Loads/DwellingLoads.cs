@@ -24,7 +24,7 @@ public sealed partial class DwellingLoads(PageWriter page, LoadInput input)
         var evse = Add("evse_va", "EV supply equipment", EvseLoad());
         var (heat, used) = LargerOfHeatAndCooling(page.Sum("heat", "Heat", Unit.VoltAmperes, input.SpaceHeat), page.Sum("cooling", "Cooling", Unit.VoltAmperes, input.Cooling));
         Neutral(demand, cooking, dryers);
-        return Finish("standard", input.Year >= 2026 ? "120 part III" : "220 part III", used, demand, cooking, dryers, fastened, evse, heat);
+        return Finish("standard", LoadRules.Article(input.Year, " part III"), used, demand, cooking, dryers, fastened, evse, heat);
     }
 
     /// <summary>The optional method.</summary>
@@ -43,7 +43,7 @@ public sealed partial class DwellingLoads(PageWriter page, LoadInput input)
         var heating = input.HeatPump ? page.Compute(Operation.Sum, "optional-heat", "Compressor and supplementary heat", Unit.VoltAmperes, cooling, heat) : heat;
         var (larger, used) = LargerOfHeatAndCooling(heating, cooling);
         OptionalNeutral();
-        return Finish("optional", input.Year >= 2026 ? "120.82" : "220.82", used, demand, larger);
+        return Finish("optional", LoadRules.Article(input.Year, ".82"), used, demand, larger);
     }
 
     /// <summary>An existing dwelling: without new heat or cooling (A), with (B).</summary>
@@ -63,7 +63,7 @@ public sealed partial class DwellingLoads(PageWriter page, LoadInput input)
             ? page.Constant("No new heat or cooling", 0, Unit.VoltAmperes)
             : page.Compute(Operation.Maximum, "existing-new", "New heat or cooling, with what it joins the larger", Unit.VoltAmperes, page.Sum("existing-new", "New heat or cooling", Unit.VoltAmperes, added), heatOrCooling);
         Add("new_heat_or_cooling_va", "New heat or cooling", fresh);
-        return Finish("existing", $"{(input.Year >= 2026 ? "120.83" : "220.83")}{(added.IsEmpty ? "(A)" : "(B)")}", null, demand, fresh);
+        return Finish("existing", LoadRules.Article(input.Year, added.IsEmpty ? ".83(A)" : ".83(B)"), null, demand, fresh);
     }
 
     /// <summary>Measured demand with new load.</summary>
@@ -74,6 +74,6 @@ public sealed partial class DwellingLoads(PageWriter page, LoadInput input)
         _lines.Clear();
         var raised = Add("measured_va", "Measured demand at its share", page.Compute(Operation.PercentOf, "measured-demand", "Measured demand at its share", Unit.VoltAmperes, measured, LoadRules.MeasuredPercent.Read(page, Unit.Percent)));
         var fresh = Add("new_load_va", "New load", page.Sum("measured-new", "New load", Unit.VoltAmperes, added));
-        return Finish("measured", input.Year >= 2026 ? "120.87" : "220.87", null, raised, fresh);
+        return Finish("measured", LoadRules.Article(input.Year, ".87"), null, raised, fresh);
     }
 }

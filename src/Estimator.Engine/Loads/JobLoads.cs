@@ -12,30 +12,57 @@ public static class JobLoads
     /// <summary>Number of the page of the explanation book.</summary>
     public const int PageNumber = 2;
 
-    /// <summary>Standard and optional for every job; existing-dwelling and measured where the service panel is there already.</summary>
+    /// <summary>
+    /// A dwelling that the job draws whole: standard and optional. An existing service: those and the existing-dwelling method where the rest of the
+    /// dwelling is known, and the measured one where a demand was measured. None where nothing is known of the rest.
+    /// </summary>
     public static LoadWorksheets Compute(HouseLayout layout)
     {
         var page = new PageWriter(PageNumber);
-        var input = Input(layout, page);
         var sheets = ImmutableArray.CreateBuilder<LoadWorksheet>();
-        sheets.Add(new DwellingLoads(page, input).Standard());
-        sheets.Add(new DwellingLoads(page, input).Optional());
-        var service = layout.House.Job.Panels.FirstOrDefault(p => p.FedFrom is null);
-        if (service is { Existing: true })
+        var (service, path) = Service(layout.House.Job);
+        var input = Input(layout, service, path, page);
+        if (service is not { Existing: true } || RestIsKnown(service))
         {
-            sheets.Add(new DwellingLoads(page, input).Existing());
-            if (service.MeasuredDemandVa is { } measured)
+            sheets.Add(new DwellingLoads(page, input).Standard());
+            sheets.Add(new DwellingLoads(page, input).Optional());
+            if (service is { Existing: true })
             {
-                var index = layout.House.Job.Panels.IndexOf(service);
-                var given = page.Given($"$.panels[{index}].measured_demand_va", "Measured demand", measured.ToVoltAmperes(), Unit.VoltAmperes);
-                sheets.Add(new DwellingLoads(page, input).Measured(given, [.. layout.Equipment.Select(e => e.LoadVa)]));
+                sheets.Add(new DwellingLoads(page, input).Existing());
             }
+        }
+
+        if (service is { Existing: true, MeasuredDemandVa: { } demand })
+        {
+            var measured = page.Given($"{path}.measured_demand_va", "Measured demand", demand.ToVoltAmperes(), Unit.VoltAmperes);
+            sheets.Add(new DwellingLoads(page, input).Measured(measured, [.. layout.Equipment.Select(e => e.LoadVa), .. NewRooms(layout, page)]));
         }
 
         return new LoadWorksheets(sheets.ToImmutable(), page.ToPage());
     }
 
-    private static LoadInput Input(HouseLayout layout, PageWriter page)
+    private static (Panel? Panel, string Path) Service(Job job) =>
+        job.Panels.Select((p, i) => ((Panel?)p, $"$.panels[{i}]")).FirstOrDefault(x => x.Item1!.FedFrom is null, (null, ""));
+
+    // Two-pole circuits feed ranges, dryers, heat and the like: without their load the sum means nothing.
+    private static bool RestIsKnown(Panel service) => service.OtherAreaSqFt is not null && service.Circuits.All(c => c.Poles == 1 || c.LoadVa is not null);
+
+    // What the job's rooms add to a demand that was measured without them: lighting by area, and the circuits of a kitchen or laundry.
+    private static IEnumerable<Fact> NewRooms(HouseLayout layout, PageWriter page)
+    {
+        yield return page.Compute(Operation.Product, "general-lighting", "Lighting and receptacles of the job's rooms", Unit.VoltAmperes, CountedArea(layout, page), LoadRules.UnitLoad((int)layout.House.Job.Code.Edition).Read(page, Unit.Factor));
+        if (layout.House.Rooms.Any(r => r.Source.Kind is RoomKind.Kitchen))
+        {
+            yield return page.Compute(Operation.Product, "small-appliance", "Small-appliance circuits of the job's kitchen", Unit.VoltAmperes, WiringSettings.SmallApplianceCircuits.Read(page, Unit.Each), LoadRules.SmallAppliance.Read(page, Unit.VoltAmperes));
+        }
+
+        if (layout.House.Rooms.Any(r => r.Source.Kind is RoomKind.Laundry))
+        {
+            yield return LoadRules.Laundry.Read(page, Unit.VoltAmperes);
+        }
+    }
+
+    private static LoadInput Input(HouseLayout layout, Panel? service, string path, PageWriter page)
     {
         var job = layout.House.Job;
         var all = job.Equipment.Select((e, i) => (e.Kind, Load: LoadOf(layout, e, i, page))).Concat(Existing(job, page)).ToList();
@@ -49,7 +76,9 @@ public static class JobLoads
         return new LoadInput
         {
             Year = (int)job.Code.Edition,
-            AreaSquareFeet = page.Sum("counted-area", "Floor area that counts", Unit.SquareFeet, [.. layout.House.Rooms.Where(r => Counts(r.Source)).Select(r => r.AreaSquareFeet)]),
+            AreaSquareFeet = service?.OtherAreaSqFt is { } other
+                ? page.Compute(Operation.Sum, "counted-area", "Floor area with the rest of the dwelling", Unit.SquareFeet, CountedArea(layout, page), page.Given($"{path}.other_area_sq_ft", "Floor area outside the job", other.ToSquareFeet(), Unit.SquareFeet))
+                : CountedArea(layout, page),
             SmallApplianceCircuits = WiringSettings.SmallApplianceCircuits.Read(page, Unit.Each),
             LaundryCircuits = page.Constant("Laundry circuits", 1, Unit.Each),
             Cooking = Of(EquipmentKind.Range, EquipmentKind.Oven, EquipmentKind.Cooktop),
@@ -65,6 +94,9 @@ public static class JobLoads
             Volts = EquipmentDefaults.For(EquipmentKind.Range).Read(page, Unit.Volts, "volts"),
         };
     }
+
+    private static Fact CountedArea(HouseLayout layout, PageWriter page) =>
+        page.Sum("counted-area", "Floor area that counts", Unit.SquareFeet, [.. layout.House.Rooms.Where(r => Counts(r.Source)).Select(r => r.AreaSquareFeet)]);
 
     // Garages, porches, voids and crawl spaces do not count; a basement counts, finished or not, since it can be finished.
     private static bool Counts(Room room) => room.Kind is not (RoomKind.Garage or RoomKind.Outdoors or RoomKind.Void or RoomKind.Crawl or RoomKind.Attic);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
+using Estimator.Engine.Purchase;
 using Estimator.Engine.Takeoff;
 
 namespace Estimator.Engine.Pricing;
@@ -20,7 +21,7 @@ internal static class BidScope
         ];
     }
 
-    internal static ImmutableArray<string> Exclusions(HouseLayout layout)
+    internal static ImmutableArray<string> Exclusions(HouseLayout layout, PurchasePlan purchase)
     {
         var job = layout.House.Job;
         ImmutableArray<string> always =
@@ -31,6 +32,7 @@ internal static class BidScope
         ];
         return
         [
+            .. purchase.NotPriced.Select(x => $"No price yet, so not in this bid: {x}."),
             .. always,
             .. job.Unknowns.Select(u => $"Not known yet: {(u.Text.Length > 0 ? u.Text : u.Topic.ToString())}{(u.Allowance is null ? "" : " (an allowance is in the price)")}."),
             .. job.Panels.Any(p => p.Existing && p.Make is null) ? ["Another make or series of breakers than assumed: the panel's make is not stated."] : Array.Empty<string>(),

@@ -110,6 +110,6 @@ public sealed class Buying
         Code = "run-longer-than-coil",
         Severity = Severity.Advice,
         Where = [.. cut.TooLong.Select(p => p.Run)],
-        Text = FormattableString.Invariant($"{line.Description}: {cut.TooLong.Length} run(s) are longer than the longest coil offered; the longest is {cut.TooLong[0].Length}. Order a longer reel."),
+        Text = FormattableString.Invariant($"{line.Description}: {cut.TooLong.Length} run(s) are longer than the longest coil offered; the longest is {cut.TooLong[0].Length}. They cost nothing in the bid yet: add a longer coil."),
     };
 }

@@ -32,8 +32,4 @@ public static class BoxFillRules
 
     /// <summary>Terminal block.</summary>
     public static RuleRow TerminalBlock => Table["terminal_block"];
-
-    /// <summary>Whether a row stands in an edition, given by its year.</summary>
-    public static bool Applies(RuleRow row, int year) =>
-        (!row.Has("from_edition") || year >= row.Number("from_edition")) && (!row.Has("to_edition") || year <= row.Number("to_edition"));
 }

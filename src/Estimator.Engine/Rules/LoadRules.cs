@@ -8,6 +8,9 @@ public static class LoadRules
 
     private static RuleTable Table => RuleTables.Of("load_rules");
 
+    /// <summary>A place in the article on load calculations, which 2026 renumbered.</summary>
+    public static string Article(int year, string place) => $"{(year >= MovedIn ? 120 : 220)}{place}";
+
     /// <summary>General lighting, VA for each square foot, by edition year.</summary>
     public static RuleRow UnitLoad(int year) => Table[year >= MovedIn ? "unit_load_2026" : "unit_load"];
 

@@ -78,12 +78,6 @@ public static class PracticeDefaults
     /// <summary>Widest strip between outlines that is a wall, inches.</summary>
     public static RuleRow MaximumWallThickness => Table["maximum_wall_thickness"];
 
-    /// <summary>Distance between receptacles by habit, feet.</summary>
-    public static RuleRow ReceptacleHabit => Table["receptacle_habit"];
-
-    /// <summary>Offcut that counts as waste, feet.</summary>
-    public static RuleRow ShortOffcut => Table["short_offcut"];
-
     /// <summary>Floor area whose rooms share general circuits, square feet.</summary>
     public static RuleRow ZoneArea => Table["zone_area"];
 

@@ -55,6 +55,9 @@ public sealed class RuleRow
     /// <summary>The yes or no in a cell; a missing cell is no.</summary>
     public bool Flag(string column) => _file.Cells.TryGetValue(column, out var cell) && cell.ValueKind is JsonValueKind.True;
 
+    /// <summary>Whether the row stands in an edition, given by its year.</summary>
+    public bool StandsIn(int year) => (!Has("from_edition") || year >= Number("from_edition")) && (!Has("to_edition") || year <= Number("to_edition"));
+
     /// <summary>The number in a cell, taken as inches.</summary>
     public Length Inches(string column = OnlyColumn) => Length.FromInches(Number(column));
 

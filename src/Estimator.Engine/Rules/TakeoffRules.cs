@@ -43,6 +43,10 @@ public static class TakeoffRules
     /// <summary>Rating of receptacles on general circuits.</summary>
     public static RuleRow GeneralReceptacleA => Table["general_receptacle_a"];
 
+    /// <summary>Rating of the 240 V receptacle of a circuit; a circuit beyond the largest has a receptacle of its own rating.</summary>
+    public static int ApplianceReceptacleA(decimal breaker) =>
+        (int)(Table.Rows.Where(r => r.Has("rating")).Select(r => r.Number("rating")).Order().Cast<decimal?>().FirstOrDefault(r => r >= breaker) ?? breaker);
+
     /// <summary>Visits for permit and inspections.</summary>
     public static RuleRow PermitVisits => Table["permit_visits"];
 

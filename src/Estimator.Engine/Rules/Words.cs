@@ -11,8 +11,8 @@ internal static class Words
     private static readonly ConcurrentDictionary<Enum, string> Known = new();
 
     internal static string Snake<T>(T member)
-        where T : struct, Enum => Known.GetOrAdd(member, m => WordOf(typeof(T).GetField(m.ToString())!));
+        where T : struct, Enum => Known.GetOrAdd(member, m => Of(typeof(T).GetField(m.ToString())!));
 
-    private static string WordOf(FieldInfo field) =>
+    internal static string Of(FieldInfo field) =>
         field.GetCustomAttribute<JsonStringEnumMemberNameAttribute>()?.Name ?? JsonNamingPolicy.SnakeCaseLower.ConvertName(field.Name);
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Catalogue;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Findings;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Panels;
@@ -47,7 +48,7 @@ public sealed class QuantityTakeoff
             NewPanel(panel.Source);
         }
 
-        var small = new SmallParts(_wiring, _lines, _page);
+        var small = new SmallParts(_layout, _wiring, _lines, _page);
         small.Add();
         var openings = Openings();
         _lines.Add("opening-layout", openings, "job");
@@ -60,10 +61,22 @@ public sealed class QuantityTakeoff
             Devices = [.. _devices],
             FishedFeet = Fished(),
             Openings = openings,
-            Findings = findings,
+            Findings = [.. Conduit(), .. findings],
             Page = _page.ToPage(),
         };
     }
+
+    private IEnumerable<Finding> Conduit() => _wiring.Runs.Any(r => r.Cable.Method is WiringMethod.Emt or WiringMethod.BuriedConduit)
+        ?
+        [
+            new Finding
+            {
+                Code = "conduit-not-counted",
+                Severity = Severity.Advice,
+                Text = "Conduit is measured run by run and not taken off: pipe, bends, couplings, straps, fittings and single conductors are neither counted nor priced here. Price them apart.",
+            },
+        ]
+        : [];
 
     private Fact Openings() => _page.Constant(
         "Devices, luminaires, alarms and equipment outlets", _layout.Devices.Length + _layout.Equipment.Length, Unit.Each);
@@ -135,7 +148,7 @@ public sealed class QuantityTakeoff
         }
         else if (circuit.Poles == 2)
         {
-            Count($"receptacle_240v-{(circuit.BreakerA.Value <= 20 ? 20 : circuit.BreakerA.Value <= 30 ? 30 : 50)}", box, further: false, owner: false, room);
+            Count(PartsCatalogue.KitKey(DeviceKind.Receptacle240V, RatingOf(circuit, DeviceKind.Receptacle240V), weatherResistant: false), box, further: false, owner: false, room);
         }
         else
         {
@@ -175,12 +188,12 @@ public sealed class QuantityTakeoff
     {
         if (kind is DeviceKind.Receptacle240V)
         {
-            return circuit.BreakerA.Value <= 20 ? 20 : circuit.BreakerA.Value <= 30 ? 30 : 50;
+            return TakeoffRules.ApplianceReceptacleA(circuit.BreakerA.Value);
         }
 
         if (kind.IsSwitch())
         {
-            return circuit.BreakerA.Value <= CircuitRatings.For(CircuitKind.Lighting).Number() ? 15 : 20;
+            return (int)circuit.BreakerA.Value;
         }
 
         return (int)(circuit.Kind is CircuitKind.Receptacles or CircuitKind.General or CircuitKind.Lighting ? TakeoffRules.GeneralReceptacleA : TakeoffRules.RequiredReceptacleA).Number();

@@ -24,6 +24,22 @@ public sealed class HouseChecksTests
         Assert.True(Has(job, "receptacle-spacing"));
     }
 
+    // An amendment that no check follows is said, not swallowed.
+    [Theory]
+    [InlineData(AmendmentKind.Raise, "receptacle-spacing", 96, false)]
+    [InlineData(AmendmentKind.Relax, "arc-fault-protection", null, false)]
+    [InlineData(AmendmentKind.Raise, "box-fill", 30, true)]
+    [InlineData(AmendmentKind.Replace, "receptacle-spacing", null, true)]
+    [InlineData(AmendmentKind.Raise, "arc-fault-protection", null, true)]
+    public void Amendment_ThatNoCheckFollows_IsListedAsUnjudged(AmendmentKind kind, string rule, int? value, bool listed)
+    {
+        var job = SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.DuplexReceptacle, 5)) with
+        {
+            Code = new CodeBasis { Amendments = [new Amendment { Id = "a", Kind = kind, Rule = rule, Value = value }] },
+        };
+        Assert.Equal(listed, SmallJobs.Estimate(job).Findings.Any(f => f.Code == "local-rule" && f.Where.Contains("a")));
+    }
+
     [Theory]
     [InlineData(RoomKind.Bathroom, 0, true)]
     [InlineData(RoomKind.Bathroom, 1, false)]
@@ -72,9 +88,11 @@ public sealed class HouseChecksTests
     [Fact]
     public void ServiceLoad_AboveTheRating_IsFound()
     {
-        var job = SmallJobs.OneRoom(RoomKind.Utility) with { Equipment = [new Equipment { Id = "e", Kind = EquipmentKind.ElectricHeat, Room = "R1", LoadVa = Power.FromVoltAmperes(60_000) }] };
+        var small = SmallJobs.OneRoom(RoomKind.Utility);
+        var idle = small with { Panels = [small.Panels[0] with { Existing = false }] };
+        var job = idle with { Equipment = [new Equipment { Id = "e", Kind = EquipmentKind.ElectricHeat, Room = "R1", LoadVa = Power.FromVoltAmperes(60_000) }] };
         Assert.True(Has(job, "service-load"));
-        Assert.False(Has(SmallJobs.OneRoom(RoomKind.Utility), "service-load"));
+        Assert.False(Has(idle, "service-load"));
     }
 
     [Fact]

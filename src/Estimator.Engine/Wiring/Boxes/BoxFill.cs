@@ -32,7 +32,7 @@ public static class BoxFill
         }
 
         AddGrounds(page, year, contents, parts);
-        foreach (var size in contents.TerminalBlocks.Where(_ => BoxFillRules.Applies(BoxFillRules.TerminalBlock, year)))
+        foreach (var size in contents.TerminalBlocks.Where(_ => BoxFillRules.TerminalBlock.StandsIn(year)))
         {
             parts.Add(Allowance(page, "box-terminal-block", "Terminal block", size, BoxFillRules.TerminalBlock.Read(page, Unit.Each)));
         }
@@ -71,7 +71,7 @@ public static class BoxFill
             var largest = contents.Grounds.Where(g => g.Count > 0).Max(g => g.Size);
             parts.Add(Allowance(page, "box-grounds", "Grounding conductors together", largest, BoxFillRules.Grounds.Read(page, Unit.Each)));
             var beyond = count - BoxFillRules.GroundsIncluded.Number();
-            if (beyond > 0 && BoxFillRules.Applies(BoxFillRules.FurtherGround, year))
+            if (beyond > 0 && BoxFillRules.FurtherGround.StandsIn(year))
             {
                 var more = page.Compute(
                     Operation.Difference, "box-grounds-beyond", "Grounding conductors beyond those", Unit.Each,
@@ -81,7 +81,7 @@ public static class BoxFill
             }
         }
 
-        if (contents.IsolatedGrounds.Any(g => g.Count > 0) && BoxFillRules.Applies(BoxFillRules.IsolatedGrounds, year))
+        if (contents.IsolatedGrounds.Any(g => g.Count > 0) && BoxFillRules.IsolatedGrounds.StandsIn(year))
         {
             var largest = contents.IsolatedGrounds.Where(g => g.Count > 0).Max(g => g.Size);
             parts.Add(Allowance(page, "box-isolated-grounds", "Isolated grounding conductors", largest, BoxFillRules.IsolatedGrounds.Read(page, Unit.Each)));

@@ -1,0 +1,22 @@
+using Estimator.Engine.House;
+using Estimator.Engine.Measures;
+
+namespace Estimator.Engine.JobFiles;
+
+/// <summary>Refuses ways of working that no firm has: they would make a bid that looks right.</summary>
+internal static class PracticeValidation
+{
+    internal static void Check(Practice practice, ProblemList problems)
+    {
+        problems.Length("$.practice.receptacle_spacing", practice.ReceptacleSpacing, Length.FromFeet(1), Length.FromFeet(50));
+        problems.Length("$.practice.receptacle_height", practice.ReceptacleHeight, Length.Zero, Length.FromFeet(12));
+        problems.Length("$.practice.switch_height", practice.SwitchHeight, Length.Zero, Length.FromFeet(12));
+        problems.Length("$.practice.box_tail", practice.BoxTail, Length.Zero, Length.FromFeet(20));
+        problems.Length("$.practice.panel_tail", practice.PanelTail, Length.Zero, Length.FromFeet(50));
+        problems.Length("$.practice.maximum_wall_thickness", practice.MaximumWallThickness, Length.Zero, Length.FromFeet(4));
+        problems.Range("$.practice.outlets_per_20a", practice.OutletsPer20A, 1, JobLimits.Count, "outlets");
+        problems.Range("$.practice.outlets_per_15a", practice.OutletsPer15A, 1, JobLimits.Count, "outlets");
+        problems.Range("$.practice.run_slack_percent", practice.RunSlackPercent?.ToHundredths(), 0, 100, "percent");
+        problems.Range("$.practice.branch_voltage_drop_percent", practice.BranchVoltageDropPercent?.ToHundredths(), 0.1m, 100, "percent");
+    }
+}
