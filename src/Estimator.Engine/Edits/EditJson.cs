@@ -1,0 +1,49 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Estimator.Engine.JobFiles;
+using Estimator.Engine.Measures;
+
+namespace Estimator.Engine.Edits;
+
+/// <summary>Reads and writes an edit as JSON on one line, as it is kept in the log of a job.</summary>
+public static class EditJson
+{
+    private const string Form = "an edit with id, title and changes, each with change (set_field, add_item or remove_item), target and all its other fields";
+
+    private static readonly JsonSerializerOptions Options = Make();
+
+    /// <summary>Writes an edit; reading it again gives the same edit.</summary>
+    public static string Write(JobEdit edit) => JsonSerializer.Serialize(edit, Options);
+
+    /// <summary>Reads an edit, or says what was found, where, and what is accepted.</summary>
+    public static Parsed<JobEdit> Read(string json)
+    {
+        try
+        {
+            return JsonSerializer.Deserialize<JobEdit>(json, Options) is { } edit
+                ? Parsed<JobEdit>.Success(edit)
+                : Refused(new JobProblem(JobTree.File, "$", "nothing", Form));
+        }
+        catch (JsonException e)
+        {
+            var problem = JobProblem.Of(e, JobTree.File);
+            return Refused(e is JobJsonException ? problem : problem with { Accepted = Form });
+        }
+    }
+
+    private static Parsed<JobEdit> Refused(JobProblem problem) => Parsed<JobEdit>.Failure(problem.ToString());
+
+    private static JsonSerializerOptions Make()
+    {
+        var options = new JsonSerializerOptions(JobJson.Options)
+        {
+            WriteIndented = false,
+            // Every field is written and asked for, so that one left out by mistake is not read as no value.
+            DefaultIgnoreCondition = JsonIgnoreCondition.Never,
+            AllowOutOfOrderMetadataProperties = true,
+        };
+        options.Converters.Add(new TargetConverter());
+        options.MakeReadOnly();
+        return options;
+    }
+}
