@@ -13,13 +13,20 @@ if ! dotnet --version >/dev/null 2>&1; then
   exit 2
 fi
 
+# The tests of the databases need a PostgreSQL server: the one that ESTIMATOR_POSTGRES names, or a private one for this run.
+if [ -z "${ESTIMATOR_POSTGRES:-}" ]; then
+  trap 'tests/postgres.sh stop' EXIT
+  ESTIMATOR_POSTGRES=$(tests/postgres.sh start) || exit 2
+  export ESTIMATOR_POSTGRES
+fi
+
 results=${TEST_RESULTS:-out/tests}
 rm -rf "$results"
 mkdir -p "$results"
 
 dotnet build Estimator.sln -c Release -v quiet
 
-projects=(tests/Estimator.Engine.Tests tests/Estimator.Cli.Tests)
+projects=(tests/Estimator.Engine.Tests tests/Estimator.Cli.Tests tests/Estimator.Data.Tests)
 if [ -n "${ESTIMATOR_DATA:-}" ]; then
   projects+=(tests/Estimator.RealPlans.Tests)
 fi
