@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Estimator.Engine.JobFiles;
@@ -20,14 +21,22 @@ public static class EditJson
     {
         try
         {
-            return JsonSerializer.Deserialize<JobEdit>(json, Options) is { } edit
-                ? Parsed<JobEdit>.Success(edit)
-                : Refused(new JobProblem(JobTree.File, "$", "nothing", Form));
+            var edit = JsonSerializer.Deserialize<JobEdit>(json, Options);
+            var missing = edit?.Changes.IndexOf(null!) ?? -1;
+            return edit is null || missing >= 0
+                ? Refused(new JobProblem(JobTree.File, edit is null ? "$" : string.Create(CultureInfo.InvariantCulture, $"$.changes[{missing}]"), "nothing", Form))
+                : Parsed<JobEdit>.Success(edit);
         }
         catch (JsonException e)
         {
             var problem = JobProblem.Of(e, JobTree.File);
             return Refused(e is JobJsonException ? problem : problem with { Accepted = Form });
+        }
+        catch (NotSupportedException e)
+        {
+            // The reader's word for a change that does not say which it is; the path stands in its message.
+            var path = e.Message.IndexOf("Path: ", StringComparison.Ordinal) is >= 0 and var at ? e.Message[(at + "Path: ".Length)..].Split(' ')[0] : "$";
+            return Refused(new JobProblem(JobTree.File, path, "a change without its kind", Form));
         }
     }
 
