@@ -22,7 +22,7 @@ internal static class EquipmentPlacing
                 var row = EquipmentDefaults.For(equipment.Kind);
                 var height = row.ReadInches(placing.Page, "height_in");
                 var place = Where(house, framed!, equipment, $"$.equipment[{index}]", height, free.FindIndex(f => f.Index == index) is >= 0 and var f ? spots[f] : 0, placing);
-                yield return Fill(equipment, $"$.equipment[{index}]", row, place, placing.Page);
+                yield return Fill(equipment, index, row, place, placing.Page);
             }
         }
     }
@@ -40,22 +40,27 @@ internal static class EquipmentPlacing
             : placing.Along(room.Index, along, height, assumed: true);
     }
 
-    private static LaidEquipment Fill(Equipment equipment, string path, RuleRow row, Placement place, PageWriter page) => new()
+    private static LaidEquipment Fill(Equipment equipment, int index, RuleRow row, Placement place, PageWriter page)
     {
-        Source = equipment,
-        Place = place,
-        Volts = equipment.Volts is { } volts ? page.Given($"{path}.volts", "Nominal supply", volts, Unit.Volts) : row.Read(page, Unit.Volts, "volts"),
-        LoadVa = equipment.LoadVa is { } load ? page.Given($"{path}.load_va", "Nameplate load", load.ToVoltAmperes(), Unit.VoltAmperes)
-            : equipment.MinimumCircuitAmpacityA is { } mca ? FromAmpacity(equipment, path, row, mca.ToAmperes(), page)
-            : row.Read(page, Unit.VoltAmperes, "load_va"),
-        Connection = equipment.Connection ?? (row.Text("connection") == Words.Snake(Connection.Receptacle) ? Connection.Receptacle : Connection.HardWired),
-        OwnCircuit = equipment.OwnCircuit ?? row.Flag("own_circuit"),
-    };
+        var path = $"$.equipment[{index}]";
+        var volts = equipment.Volts is { } own ? page.Given($"{path}.volts", "Nominal supply", own, Unit.Volts) : row.Read(page, Unit.Volts, "volts");
+        return new LaidEquipment
+        {
+            Index = index,
+            Source = equipment,
+            Place = place,
+            Volts = volts,
+            LoadVa = equipment.LoadVa is { } load ? page.Given($"{path}.load_va", "Nameplate load", load.ToVoltAmperes(), Unit.VoltAmperes)
+                : equipment.MinimumCircuitAmpacityA is { } mca ? FromAmpacity(path, mca.ToAmperes(), volts, page)
+                : row.Read(page, Unit.VoltAmperes, "load_va"),
+            Connection = equipment.Connection ?? (row.Text("connection") == Words.Snake(Connection.Receptacle) ? Connection.Receptacle : Connection.HardWired),
+            OwnCircuit = equipment.OwnCircuit ?? row.Flag("own_circuit"),
+        };
+    }
 
-    private static Fact FromAmpacity(Equipment equipment, string path, RuleRow row, decimal amperes, PageWriter page) => page.Compute(
+    private static Fact FromAmpacity(string path, decimal amperes, Fact volts, PageWriter page) => page.Compute(
         Operation.Product, "load-from-ampacity", "Load by the nameplate ampacity", Unit.VoltAmperes,
-        page.Given($"{path}.minimum_circuit_ampacity_a", "Nameplate minimum circuit ampacity", amperes, Unit.Amperes),
-        equipment.Volts is { } volts ? page.Given($"{path}.volts", "Nominal supply", volts, Unit.Volts) : row.Read(page, Unit.Volts, "volts"));
+        page.Given($"{path}.minimum_circuit_ampacity_a", "Nameplate minimum circuit ampacity", amperes, Unit.Amperes), volts);
 
     private static Measures.PlanPoint Spot(FramedHouse house, Equipment equipment) => equipment.At is { } at
         ? house.Pose.ToCanonical(new Measures.PlanPoint(at.X.ToSixteenths(), at.Y.ToSixteenths()))

@@ -7,6 +7,9 @@ namespace Estimator.Engine.Layout;
 /// <summary>A piece of equipment in its place, with what the user left out filled from the equipment table.</summary>
 public sealed record LaidEquipment
 {
+    /// <summary>Index in the job's list of equipment.</summary>
+    public required int Index { get; init; }
+
     /// <summary>What the user stated.</summary>
     public required Equipment Source { get; init; }
 

@@ -36,14 +36,19 @@ internal sealed class GroupSolver(
 
     private CircuitRating Rate(WiringGroup group, PageWriter page)
     {
+        var pinned = PinnedBreaker(group.Pinned, page);
         if (group.Kind is not CircuitKind.Individual)
         {
-            return CircuitRatingRules.ForKind(group.Kind, group.Pinned, page);
+            return CircuitRatingRules.ForKind(group.Kind, pinned, page);
         }
 
         var equipment = drafts[group.Units[0][0]].Equipment;
-        return equipment >= 0 ? CircuitRatingRules.ForEquipment(layout.Equipment[equipment], page) : CircuitRatingRules.ForReceptacle240(page);
+        return equipment >= 0 ? CircuitRatingRules.ForEquipment(layout.Equipment[equipment], pinned, page) : CircuitRatingRules.ForReceptacle240(pinned, page);
     }
+
+    private Fact? PinnedBreaker(PinnedCircuit? pinned, PageWriter page) => pinned?.BreakerA is { } own
+        ? page.Given($"$.pins.circuits[{layout.House.Job.Pins.Circuits.IndexOf(pinned)}].breaker_a", "Breaker", own.ToAmperes(), Unit.Amperes)
+        : null;
 
     // Round one is the plan on the rating's own conductor. While the farthest outlet loses too much, a further round takes the next
     // thicker conductor and feeds the same outlets anew, since thicker conductors leave less room in the boxes.
@@ -51,23 +56,20 @@ internal sealed class GroupSolver(
     {
         var rounds = (int)WiringSettings.SolveRounds.Number();
         var limit = CircuitDrop.ThickerFrom(layout.House.Job, page);
-        for (var round = 1; ; round++)
+        var solved = Measure(draft, number, page);
+        for (var round = 2; round <= rounds && solved.DropPercent.Value > limit.Value && NextThicker(draft.Wire) is { } wire && wire > draft.Wire; round++)
         {
-            var trial = round == rounds || Measure(draft, number, new PageWriter(page.Page)).DropPercent.Value <= limit.Value;
-            if (trial)
-            {
-                var solved = Measure(draft, number, page);
-                Say(draft, solved, round, limit, findings);
-                return solved;
-            }
-
-            draft = Thicker(draft);
+            var thinner = solved;
+            draft = Fed(draft, wire);
+            solved = Measure(draft, number, page);
+            findings.Add(Thicker(thinner, solved, round, limit));
         }
+
+        return solved;
     }
 
-    private DraftCircuit Thicker(DraftCircuit draft)
+    private DraftCircuit Fed(DraftCircuit draft, WireSize wire)
     {
-        var wire = NextThicker(draft.Wire);
         var alone = draft.Group with { Units = [.. draft.Units.Select(u => u.Boxes)] };
         return new GroupPlanner(layout, controls, drafts, alone, costs, _limits, draft.Rating, wire).Together();
     }
@@ -133,20 +135,15 @@ internal sealed class GroupSolver(
         };
     }
 
-    private void Say(DraftCircuit draft, SolvedCircuit solved, int round, Fact limit, List<Finding> findings)
+    private Finding Thicker(SolvedCircuit thinner, SolvedCircuit solved, int round, Fact limit) => new()
     {
-        if (draft.Wire > draft.Rating.Wire)
-        {
-            findings.Add(new Finding
-            {
-                Code = "conductor-for-voltage-drop",
-                Severity = Severity.Note,
-                Where = [.. solved.Boxes.Select(b => b.Id)],
-                Text = FormattableString.Invariant($"Round {round}: {draft.Wire} AWG instead of {draft.Rating.Wire}, since the farthest outlet would lose more than {limit.Value:0.##}%."),
-                Article = "210.19",
-                Edition = $"NEC {(int)layout.House.Job.Code.Edition}",
-                Figures = [solved.DropPercent.Node, limit.Node],
-            });
-        }
-    }
+        Code = "conductor-for-voltage-drop",
+        Severity = Severity.Note,
+        Where = [.. solved.Boxes.Select(b => b.Id)],
+        Text = FormattableString.Invariant(
+            $"Round {round}: {solved.Wire} AWG instead of {thinner.Wire}, on which the farthest outlet would lose {thinner.DropPercent.Value:0.##}%, more than {limit.Value:0.##}%."),
+        Article = "210.19",
+        Edition = $"NEC {(int)layout.House.Job.Code.Edition}",
+        Figures = [thinner.DropPercent.Node, limit.Node, solved.DropPercent.Node],
+    };
 }

@@ -27,15 +27,11 @@ internal static class CircuitLoad
         return page.Sum("circuit-load", "Load that the plan counts", Unit.VoltAmperes, loads);
     }
 
-    /// <summary>The current that voltage drop is judged at: the nameplate's for one piece of equipment, else a share of the breaker.</summary>
+    /// <summary>The current that voltage drop is judged at: the load's own where it is known (lights, equipment), else a share of the breaker.</summary>
     internal static Fact DropCurrent(DraftCircuit circuit, Fact loadVa, PageWriter page)
     {
-        if (circuit.Group.Kind is CircuitKind.Individual && loadVa.Value > 0)
-        {
-            return page.Compute(Operation.Quotient, "load-current", "Load current", Unit.Amperes, loadVa, circuit.Rating.Volts);
-        }
-
-        return circuit.Group.Kind is CircuitKind.Lighting
+        var known = circuit.Group.Kind is CircuitKind.Lighting || (circuit.Group.Kind is CircuitKind.Individual && loadVa.Value > 0);
+        return known
             ? page.Compute(Operation.Quotient, "load-current", "Load current", Unit.Amperes, loadVa, circuit.Rating.Volts)
             : page.Compute(
                 Operation.PercentOf, "drop-current", "Current that voltage drop is judged at", Unit.Amperes, circuit.Rating.BreakerA,

@@ -12,34 +12,33 @@ internal static class CircuitRatingRules
 {
     /// <summary>The rating of a circuit of several outlets.</summary>
     /// <remarks>Source: NEC 210.11(C) for required circuits, 210.24 table for the conductor.</remarks>
-    internal static CircuitRating ForKind(CircuitKind kind, PinnedCircuit? pinned, PageWriter page)
+    internal static CircuitRating ForKind(CircuitKind kind, Fact? pinned, PageWriter page)
     {
-        var breaker = pinned?.BreakerA is { } own
-            ? page.Given($"$.pins.circuits[{pinned.Id}].breaker_a", "Breaker", own.ToAmperes(), Unit.Amperes)
-            : CircuitRatings.For(kind).Read(page, Unit.Amperes);
+        var breaker = pinned ?? CircuitRatings.For(kind).Read(page, Unit.Amperes);
         return new CircuitRating(breaker, Poles: 1, CircuitRatings.Volts.Read(page, Unit.Volts), SmallestWire(breaker.Value), Conductors: 2);
     }
 
     /// <summary>The rating of a circuit for one piece of equipment.</summary>
     /// <remarks>
     /// Source: NEC 210.20(A) continuous load at 125%, 240.6(A) next standard size, 440.4 and 440.22 nameplate ampacity and device, 210.19(A)(3) least
-    /// rating for a range; conductors end at 60 C, 334.80. A smallest rating for the kind comes from the equipment table.
+    /// rating for a range; conductors end at 60 C, 334.80. A smallest rating for the kind comes from the equipment table. A nameplate's maximum that is no
+    /// standard size takes the next lower one.
     /// </remarks>
-    internal static CircuitRating ForEquipment(LaidEquipment equipment, PageWriter page)
+    internal static CircuitRating ForEquipment(LaidEquipment equipment, Fact? pinned, PageWriter page)
     {
         var row = EquipmentDefaults.For(equipment.Source.Kind);
         var poles = equipment.Volts.Value > CircuitRatings.Volts.Number() ? 2 : 1;
-        var breaker = Breaker(equipment, row, page);
+        var breaker = pinned ?? Breaker(equipment, row, page);
         var needed = equipment.Source.MinimumCircuitAmpacityA is { } mca ? mca.ToAmperes() : breaker.Value;
         var wire = SmallestWire(needed);
         return new CircuitRating(breaker, poles, equipment.Volts, wire, poles == 2 && row.Flag("neutral") ? 3 : 2);
     }
 
     /// <summary>The rating of a 240 V receptacle without stated equipment.</summary>
-    internal static CircuitRating ForReceptacle240(PageWriter page)
+    internal static CircuitRating ForReceptacle240(Fact? pinned, PageWriter page)
     {
         var row = EquipmentDefaults.For(EquipmentKind.Dryer);
-        var breaker = row.Read(page, Unit.Amperes, "least_breaker_a");
+        var breaker = pinned ?? row.Read(page, Unit.Amperes, "least_breaker_a");
         return new CircuitRating(breaker, Poles: 2, row.Read(page, Unit.Volts, "volts"), SmallestWire(breaker.Value), Conductors: 3);
     }
 
@@ -47,7 +46,9 @@ internal static class CircuitRatingRules
     {
         if (equipment.Source.MaximumOvercurrentDeviceA is { } mocp)
         {
-            return page.Given($"$.equipment[{equipment.Source.Id}].maximum_overcurrent_device_a", "Nameplate maximum overcurrent device", mocp.ToAmperes(), Unit.Amperes);
+            var most = page.Given($"$.equipment[{equipment.Index}].maximum_overcurrent_device_a", "Nameplate maximum overcurrent device", mocp.ToAmperes(), Unit.Amperes);
+            var standard = StandardBreakers.AtMost(most.Value).Read(page, Unit.Amperes);
+            return page.Compute(Operation.Because, "breaker-within-nameplate", "Largest standard breaker within the nameplate", Unit.Amperes, standard, most);
         }
 
         var amps = page.Compute(Operation.Quotient, "load-current", "Load current", Unit.Amperes, equipment.LoadVa, equipment.Volts);

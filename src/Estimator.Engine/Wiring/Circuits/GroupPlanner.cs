@@ -37,17 +37,16 @@ internal sealed class GroupPlanner
         _fromPanel = box => Cost(_panel, box);
         var making = new UnitMaking(layout, controls, drafts, _panel, EntryCost);
         Units = [.. group.Units.Select(u => making.Make(u, rating))];
-        ImmutableArray<int> room = [.. drafts.Select(_ => 0)];
-        var builder = room.ToBuilder();
+        var leaving = new int[drafts.Length];
         foreach (var unit in Units)
         {
             foreach (var box in unit.Exports)
             {
-                builder[box] = limits.Leaving(drafts[box], unit.Legs, box == unit.Entry, wire);
+                leaving[box] = limits.Leaving(drafts[box], unit.Legs, box == unit.Entry, wire);
             }
         }
 
-        _growing = new FeedGrowing(Units, _panel, builder.ToImmutable(), Cost, pins.IsEmpty ? costs.Prices.PanelEntryE4 : 0);
+        _growing = new FeedGrowing(Units, _panel, [.. leaving], Cost, pins.IsEmpty ? costs.Prices.PanelEntryE4 : 0);
     }
 
     internal ImmutableArray<WiringUnit> Units { get; }
