@@ -1,6 +1,8 @@
 using Estimator.Engine;
 using Estimator.Engine.Findings;
 using Estimator.Engine.JobFiles;
+using Estimator.Engine.Measures;
+using Estimator.TestKit.Houses;
 
 namespace Estimator.RealPlans.Tests;
 
@@ -31,10 +33,19 @@ public sealed class TakeoffTests
     {
         var job = PlanFolder.Job(name);
         var expected = Quantities(JobEstimate.Compute(job, PlanFolder.Catalogue));
-        foreach (var other in new[] { PlanTurns.Moved(job), PlanTurns.Turned(job), PlanTurns.Mirrored(job), PlanTurns.Shuffled(job) })
+        foreach (var other in new[] { JobTransforms.Moved(job), JobTransforms.Turned(job), JobTransforms.Mirrored(job), JobTransforms.Shuffled(job) })
         {
             Assert.Equal(expected, Quantities(JobEstimate.Compute(other, PlanFolder.Catalogue)));
         }
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Plan_PinnedAndChangedInOneRespect_AnswersToThatAlone(string name)
+    {
+        var plan = new PinnedPlan(PlanFolder.Job(name), job => JobEstimate.Compute(job, PlanFolder.Catalogue), Length.FromInches(0.5m));
+        var problems = plan.Pinned().Concat(plan.Doubled()).Concat(plan.Raised()).Concat(plan.PanelMoved()).ToList();
+        Assert.True(problems.Count == 0, string.Join('\n', problems.Take(20)));
     }
 
     private static string Quantities(JobEstimate estimate) =>

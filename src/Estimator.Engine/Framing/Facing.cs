@@ -11,8 +11,8 @@ namespace Estimator.Engine.Framing;
 /// <param name="Sum">Own offset and the other's offset of facing points add up to this.</param>
 public sealed record Facing(int Room, int Side, int From, int To, int Gap, int Sum)
 {
-    /// <summary>How far two sides may be out of parallel over the stretch that they share, in sixteenths: half an inch, as drawn plans are.</summary>
-    private const int OutOfParallel = 8;
+    /// <summary>How far two sides may be out of parallel over the stretch that they share, as a part of the thickest wall: about half an inch in 16, as drawn plans are.</summary>
+    private const int OutOfParallelPart = 30;
 
     /// <summary>The offset along the other side that faces an own offset.</summary>
     public int Map(int offset) => Sum - offset;
@@ -23,13 +23,14 @@ public sealed record Facing(int Room, int Side, int From, int To, int Gap, int S
     {
         var (a, b) = SideOf(house, room, side);
         var length = a.StraightDistanceTo(b);
+        var slack = thickest / OutOfParallelPart;
         for (var s = 0; s < house.Rooms[other].Corners.Length && length > 0; s++)
         {
             var (c, d) = SideOf(house, other, s);
             var (start, end) = (Along(a, b, length, c), Along(a, b, length, d));
             var (near, far) = (Right(a, b, length, c), Right(a, b, length, d));
             var (from, to) = (Math.Max(0, end), Math.Min(length, start));
-            if (to <= from || Math.Min(near, far) < -OutOfParallel || Math.Max(near, far) > thickest || Math.Abs(near - far) > OutOfParallel)
+            if (to <= from || Math.Min(near, far) < -slack || Math.Max(near, far) > thickest || Math.Abs(near - far) > slack)
             {
                 continue;
             }

@@ -34,7 +34,8 @@ internal static class OpeningPlacing
         return [.. placed.OrderBy(o => o.Room).ThenBy(o => o.Side).ThenBy(o => o.From).ThenBy(o => o.To).ThenBy(o => o.Source.Kind)];
     }
 
-    // An opening farther from a wall of its rooms than a wall is thick was drawn in the wrong place, or names the wrong room.
+    // An opening farther from a wall of its rooms than a wall is thick was drawn in the wrong place, or names the wrong room; one that is wider than its
+    // wall takes all of it.
     private static void Judge(Job job, Opening opening, ImmutableArray<FramedRoom> rooms, PlanPoint spot, Pose pose, List<Finding> findings)
     {
         var thickest = (job.Practice.MaximumWallThickness ?? PracticeDefaults.MaximumWallThickness.Inches()).ToSixteenths();
@@ -43,6 +44,18 @@ internal static class OpeningPlacing
         {
             var (side, offset) = WallSpots.Nearest(room, point);
             var away = WallSpots.PointAt(room, side, offset).StraightDistanceTo(point);
+            var wall = Length.FromSixteenths(WallSpots.LengthOf(room, side));
+            if (opening.Width > wall)
+            {
+                findings.Add(new Finding
+                {
+                    Code = "opening-wider-than-wall",
+                    Severity = Severity.Advice,
+                    Where = [opening.Id, room.Source.Id],
+                    Text = $"Opening {opening.Id} is {opening.Width} wide and its wall of {room.Source.Id} {wall}; the whole wall was taken to be open. Correct the width or the place.",
+                });
+            }
+
             if (away > thickest)
             {
                 findings.Add(new Finding

@@ -15,7 +15,7 @@ internal sealed class CountPlacing(Placing placing)
     internal IEnumerable<Placement> Places(int room, DeviceKind kind, ServedPlace serves, int count)
     {
         var framed = _house.Rooms[room];
-        var height = MountingHeights.Of(_house.Job, framed.Source.Kind, kind, serves, placing.Page);
+        var height = MountingHeights.Of(_house.Job, framed, kind, serves, placing.Page);
         return kind switch
         {
             _ when kind.IsSwitch() => Switches(room, kind, count, height),

@@ -20,14 +20,14 @@ internal static class EquipmentPlacing
             foreach (var (equipment, index, framed) in room)
             {
                 var row = EquipmentDefaults.For(equipment.Kind);
-                var height = row.ReadInches(placing.Page, "height_in");
-                var place = Where(house, framed!, equipment, $"$.equipment[{index}]", height, free.FindIndex(f => f.Index == index) is >= 0 and var f ? spots[f] : 0, placing);
+                var height = MountingHeights.Within(framed!, row.ReadInches(placing.Page, "height_in"), placing.Page);
+                var place = Where(house, framed!, equipment, height, free.FindIndex(f => f.Index == index) is >= 0 and var f ? spots[f] : 0, placing);
                 yield return Fill(equipment, index, row, place, placing.Page);
             }
         }
     }
 
-    private static Placement Where(FramedHouse house, FramedRoom room, Equipment equipment, string path, Fact height, int along, Placing placing)
+    private static Placement Where(FramedHouse house, FramedRoom room, Equipment equipment, Fact height, int along, Placing placing)
     {
         if (equipment.Wall is { } wall)
         {
@@ -36,7 +36,7 @@ internal static class EquipmentPlacing
         }
 
         return equipment.At is { } at
-            ? placing.Stated(room.Index, at, path, height)
+            ? placing.NearestWall(room.Index, at, height)
             : placing.Along(room.Index, along, height, assumed: true);
     }
 

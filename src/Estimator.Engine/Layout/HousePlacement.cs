@@ -48,22 +48,27 @@ public static class HousePlacement
         var onCeiling = device.Kind is DeviceKind.CeilingLight or DeviceKind.RecessedLight or DeviceKind.CeilingFan or DeviceKind.ExhaustFan || device.Kind.IsAlarm();
         Fact? height = onCeiling ? null
             : device.Height is { } own ? placing.Page.Given($"{path}.height", "Box centre above the floor", own)
-            : MountingHeights.Of(house.Job, room.Source.Kind, device.Kind, device.Serves, placing.Page);
+            : MountingHeights.Of(house.Job, room, device.Kind, device.Serves, placing.Page);
         if (device.Wall is { } wall && height is { } wallHeight)
         {
             var (side, offset) = WallSpots.Of(room, wall, house.Pose);
             return placing.OnWall(room.Index, side, offset, wallHeight, assumed: false);
         }
 
-        return device.At is { } at
-            ? placing.Stated(room.Index, at, path, height)
-            : placing.Inside(room.Index, RoomPoints.Middle(room), height, assumed: true);
+        if (device.At is not { } at)
+        {
+            return placing.Inside(room.Index, RoomPoints.Middle(room), height, assumed: true);
+        }
+
+        return height is { } above && device.Serves is not ServedPlace.Island
+            ? placing.NearestWall(room.Index, at, above)
+            : placing.Free(room.Index, at, path, height);
     }
 
     private static Placement Panel(FramedHouse house, Panel panel, int index, Placing placing)
     {
         var room = house.Rooms.FirstOrDefault(r => r.Source.Id == panel.Room) ?? house.Rooms[0];
-        var height = PracticeDefaults.PanelHeight.ReadInches(placing.Page);
+        var height = MountingHeights.Within(room, PracticeDefaults.PanelHeight.ReadInches(placing.Page), placing.Page);
         if (panel.Wall is { } wall)
         {
             var (side, offset) = WallSpots.Of(room, wall, house.Pose);
@@ -71,7 +76,7 @@ public static class HousePlacement
         }
 
         return panel.At is { } at
-            ? placing.Stated(room.Index, at, $"$.panels[{index}]", height)
+            ? placing.NearestWall(room.Index, at, height)
             : placing.Along(room.Index, ReceptacleSpread.AlongWalls(house, room.Index, 1)[0], height, assumed: true);
     }
 

@@ -1,4 +1,5 @@
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Framing;
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Rules;
@@ -9,8 +10,23 @@ namespace Estimator.Engine.Layout;
 /// <remarks>Source: common practice, no source; the tables name what was read.</remarks>
 internal static class MountingHeights
 {
-    /// <summary>Height of a wall device.</summary>
-    internal static Fact Of(Job job, RoomKind room, DeviceKind kind, ServedPlace serves, PageWriter page) => (kind, serves, room) switch
+    /// <summary>Height of a wall device, under the ceiling of its room.</summary>
+    internal static Fact Of(Job job, FramedRoom room, DeviceKind kind, ServedPlace serves, PageWriter page) =>
+        Within(room, Usual(job, room.Source.Kind, kind, serves, page), page);
+
+    /// <summary>A usual height, brought down where the room is too low for it, as in a crawl space.</summary>
+    internal static Fact Within(FramedRoom room, Fact height, PageWriter page)
+    {
+        if (height.Value <= room.CeilingHeight.Value - PracticeDefaults.BelowCeiling.Inches().ToNanometres())
+        {
+            return height;
+        }
+
+        var most = page.Compute(Operation.Difference, "highest-box", "Highest box in the room", Unit.Length, room.CeilingHeight, PracticeDefaults.BelowCeiling.ReadInches(page));
+        return page.Compute(Operation.Minimum, "height-in-low-room", "Box centre above the floor", Unit.Length, height, most);
+    }
+
+    private static Fact Usual(Job job, RoomKind room, DeviceKind kind, ServedPlace serves, PageWriter page) => (kind, serves, room) switch
     {
         _ when kind.IsSwitch() => Own(page, job.Practice.SwitchHeight, "$.practice.switch_height", PracticeDefaults.SwitchHeight),
         (DeviceKind.WallLight, ServedPlace.Basin, _) => PracticeDefaults.VanityLightHeight.ReadInches(page),

@@ -62,23 +62,25 @@ internal sealed class Placing(FramedHouse house, PageWriter page)
         };
     }
 
-    /// <summary>The place of something that the user put somewhere: on the nearest wall, or where it stands on the ceiling.</summary>
-    internal Placement Stated(int room, GridPoint at, string path, Fact? wallHeight)
+    /// <summary>The place of something that the user put near a wall: on the nearest one.</summary>
+    internal Placement NearestWall(int room, GridPoint at, Fact height)
     {
-        var point = house.Pose.ToCanonical(new PlanPoint(at.X.ToSixteenths(), at.Y.ToSixteenths()));
-        if (wallHeight is { } height)
-        {
-            var (side, offset) = WallSpots.Nearest(house.Rooms[room], point);
-            return OnWall(room, side, offset, height, assumed: false);
-        }
+        var (side, offset) = WallSpots.Nearest(house.Rooms[room], Canonical(at));
+        return OnWall(room, side, offset, height, assumed: false);
+    }
 
-        var place = Inside(room, point, null, assumed: false);
+    /// <summary>The place of something that the user put free in the room: on the ceiling, or at a height in an island.</summary>
+    internal Placement Free(int room, GridPoint at, string path, Fact? height)
+    {
+        var place = Inside(room, Canonical(at), height, assumed: false);
         return place with
         {
             X = page.Given($"{path}.at[0]", "As placed", Length.FromSixteenths(at.X.ToSixteenths())),
             Y = page.Given($"{path}.at[1]", "As placed", Length.FromSixteenths(at.Y.ToSixteenths())),
         };
     }
+
+    private PlanPoint Canonical(GridPoint at) => house.Pose.ToCanonical(new PlanPoint(at.X.ToSixteenths(), at.Y.ToSixteenths()));
 
     private Fact Share(FramedRoom room, int grid, Func<(Fact X, Fact Y), Fact> axis)
     {

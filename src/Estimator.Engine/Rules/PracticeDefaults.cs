@@ -51,6 +51,9 @@ public static class PracticeDefaults
     /// <summary>Height of switches, inches.</summary>
     public static RuleRow SwitchHeight => Table["switch_height"];
 
+    /// <summary>Least distance of a box centre from the ceiling of a low room, inches.</summary>
+    public static RuleRow BelowCeiling => Table["below_ceiling"];
+
     /// <summary>Height of counter receptacles, inches.</summary>
     public static RuleRow CounterHeight => Table["counter_height"];
 

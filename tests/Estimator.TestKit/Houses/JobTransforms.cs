@@ -29,7 +29,7 @@ public static class JobTransforms
 
     public static Job Shuffled(Job job) => job with
     {
-        Levels = [.. job.Levels.Reverse().Select(l => l with { Rooms = [.. l.Rooms.Reverse()], Openings = [.. l.Openings.Reverse()] })],
+        Levels = [.. job.Levels.Reverse().Select(l => l with { Rooms = [.. l.Rooms.Reverse().Select(r => r with { Counts = [.. r.Counts.Reverse()] })], Openings = [.. l.Openings.Reverse()] })],
         Equipment = [.. job.Equipment.Reverse()],
     };
 
@@ -64,14 +64,16 @@ public static class JobTransforms
     {
         var (layout, wiring) = (estimate.Layout, estimate.Wiring);
         GridPoint Grid(PlanPoint spot) => layout.House.Pose.ToGrid(spot) is var p ? new GridPoint(Length.FromSixteenths(p.X), Length.FromSixteenths(p.Y)) : default;
-        var placed = layout.Devices.ToLookup(d => layout.House.Rooms[d.Place.Room].Source.Id, d => new PlacedDevice
+        // Switches of one box are pinned where the box is: a few inches apart they would leave it when the plan is doubled.
+        var boxOf = wiring.Boxes.SelectMany(b => b.Devices.Select(d => (Device: d, b.Place))).ToDictionary(x => x.Device, x => x.Place);
+        var placed = layout.Devices.Select((d, i) => (Device: d, Place: boxOf[i])).ToLookup(x => layout.House.Rooms[x.Place.Room].Source.Id, x => new PlacedDevice
         {
-            Id = d.Id,
-            Kind = d.Kind,
-            Serves = d.Serves,
-            At = Grid(d.Place.Spot),
-            Height = d.Place.HeightFact.AsLength().Value,
-            OwnerSupplied = d.OwnerSupplied,
+            Id = x.Device.Id,
+            Kind = x.Device.Kind,
+            Serves = x.Device.Serves,
+            At = Grid(x.Place.Spot),
+            Height = x.Place.HeightFact.AsLength().Value,
+            OwnerSupplied = x.Device.OwnerSupplied,
         }, StringComparer.Ordinal);
         var job = EachRoom(layout.House.Job, r => r with { Counts = [], Placed = [.. placed[r.Id]] });
         return job with
