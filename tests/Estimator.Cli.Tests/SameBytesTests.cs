@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using Estimator.TestKit;
 
 namespace Estimator.Cli.Tests;
 
@@ -22,7 +21,7 @@ public sealed class SameBytesTests : IDisposable
     private async Task<byte[]> Takeoff(string zone, string language)
     {
         var file = Path.Combine(_folder, $"{Path.GetFileName(zone)}.json");
-        var start = new ProcessStartInfo("dotnet", [typeof(Verbs).Assembly.Location, "takeoff", "sample:two-storey-house", "--json", file]) { RedirectStandardOutput = true };
+        var start = new ProcessStartInfo("dotnet", [typeof(Verbs).Assembly.Location, "takeoff", "sample:two-storey-house", "--json", file]) { RedirectStandardOutput = true, UseShellExecute = false };
         (start.Environment["TZ"], start.Environment["LANG"], start.Environment["LC_ALL"]) = (zone, language, language);
         using var process = Process.Start(start)!;
         await process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
