@@ -12,7 +12,7 @@ namespace Estimator.Engine.Tests.Edits;
 /// <remarks>Source of 100 ms: R. B. Miller, Response time in man-computer conversational transactions, AFIPS 1968 (from memory).</remarks>
 public sealed class EditSpeedTests(ITestOutputHelper output)
 {
-    private const int MostMilliseconds = 50;
+    private const int MostMilliseconds = 30;
 
     [Fact]
     public void Edit_OfAHouseWith150Devices_TakesAFewMilliseconds()
@@ -21,8 +21,9 @@ public sealed class EditSpeedTests(ITestOutputHelper output)
         var room = job.Levels[0].Rooms.First(r => r.Kind is not RoomKind.Void).Id;
         job = job.With(r => r.Id == room ? r with { Placed = [.. r.Placed, .. Enumerable.Range(0, 150 - Devices(job)).Select(Device)] } : r);
         var times = Enumerable.Range(0, 200).Select(i => Time(job, room, i)).Skip(100).Order().ToList();
-        output.WriteLine($"{Devices(job)} devices, {JobFile.Write(job).Length} characters: median {times[50]:0.0} ms, p95 {times[95]:0.0} ms");
-        Assert.True(times[50] < MostMilliseconds, $"{times[50]} ms");
+        output.WriteLine($"{Devices(job)} devices, {JobFile.Write(job).Length} characters: least {times[0]:0.0} ms, median {times[50]:0.0} ms, p95 {times[95]:0.0} ms");
+        // The least: other tests run at the same time and may hold up any but a few.
+        Assert.True(times[0] < MostMilliseconds, $"{times[0]} ms");
     }
 
     private static double Time(Job job, string room, int number)
