@@ -13,7 +13,7 @@ internal static class StartLock
         {
             try
             {
-                return new FileStream(databaseFile + "-start", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+                return new FileStream(databaseFile + "-start", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
             }
             catch (IOException) when (attempt < Attempts)
             {
