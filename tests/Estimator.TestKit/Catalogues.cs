@@ -7,9 +7,9 @@ public static class Catalogues
 {
     public static PartsCatalogue Shipped { get; } = Read();
 
-    private static PartsCatalogue Read()
-    {
-        var folder = Path.Combine(TestData.Repository, "db", "catalog");
-        return PartsCatalogue.Read(PartsCatalogue.FileNames.ToDictionary(n => n, n => File.ReadAllText(Path.Combine(folder, n)), StringComparer.Ordinal)).Value;
-    }
+    /// <summary>Its files, name to CSV text.</summary>
+    public static IReadOnlyDictionary<string, string> ShippedFiles =>
+        PartsCatalogue.FileNames.ToDictionary(n => n, n => File.ReadAllText(Path.Combine(TestData.Repository, "db", "catalog", n)), StringComparer.Ordinal);
+
+    private static PartsCatalogue Read() => PartsCatalogue.Read(ShippedFiles).Value;
 }

@@ -9,8 +9,9 @@ public sealed class PostgresDatabase : TestDatabase
     private const string Variable = "ESTIMATOR_POSTGRES";
     private readonly string _name = $"estimator_{Guid.NewGuid():N}";
 
-    public override DatabaseAddress Address =>
-        DatabaseAddress.Postgres(new NpgsqlConnectionStringBuilder(Server) { Database = _name, IncludeErrorDetail = true }.ConnectionString);
+    public override string AddressText => new NpgsqlConnectionStringBuilder(Server) { Database = _name, IncludeErrorDetail = true }.ConnectionString;
+
+    public override DatabaseAddress Address => DatabaseAddress.Postgres(AddressText);
 
     private static string Server => Environment.GetEnvironmentVariable(Variable) is { Length: > 0 } server
         ? server

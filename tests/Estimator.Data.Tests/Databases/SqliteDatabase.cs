@@ -8,7 +8,9 @@ public sealed class SqliteDatabase : TestDatabase
 {
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("estimator-data-");
 
-    public override DatabaseAddress Address => DatabaseAddress.Sqlite(Path.Combine(_folder.FullName, "jobs.sqlite"));
+    public override string AddressText => Path.Combine(_folder.FullName, "jobs.sqlite");
+
+    public override DatabaseAddress Address => DatabaseAddress.Sqlite(AddressText);
 
     public override ValueTask InitializeAsync() => ValueTask.CompletedTask;
 

@@ -10,6 +10,9 @@ public abstract class TestDatabase : IAsyncLifetime
 {
     private static long _company = 100;
 
+    /// <summary>The address as the editor program takes it.</summary>
+    public abstract string AddressText { get; }
+
     public abstract DatabaseAddress Address { get; }
 
     public abstract ValueTask InitializeAsync();

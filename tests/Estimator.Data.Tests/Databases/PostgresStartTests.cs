@@ -1,0 +1,3 @@
+namespace Estimator.Data.Tests.Databases;
+
+public sealed class PostgresStartTests(PostgresDatabase database) : StartTests(database), IClassFixture<PostgresDatabase>;

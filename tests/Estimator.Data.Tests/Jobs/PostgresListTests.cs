@@ -1,0 +1,5 @@
+using Estimator.Data.Tests.Databases;
+
+namespace Estimator.Data.Tests.Jobs;
+
+public sealed class PostgresListTests(PostgresDatabase database) : ListTests(database), IClassFixture<PostgresDatabase>;
