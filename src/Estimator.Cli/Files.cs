@@ -20,6 +20,12 @@ internal static class Files
 
     internal static void Write(string path, string text, bool byteOrderMark = false)
     {
+        var encoding = new System.Text.UTF8Encoding(byteOrderMark);
+        Write(path, [.. encoding.GetPreamble(), .. encoding.GetBytes(text)]);
+    }
+
+    internal static void Write(string path, byte[] content)
+    {
         var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
         if (!Directory.Exists(folder))
         {
@@ -29,7 +35,7 @@ internal static class Files
         var half = Path.Combine(folder, $".{Path.GetFileName(path)}.{Environment.ProcessId}.part");
         try
         {
-            File.WriteAllText(half, text, new System.Text.UTF8Encoding(byteOrderMark));
+            File.WriteAllBytes(half, content);
             File.Move(half, path, overwrite: true);
         }
         finally

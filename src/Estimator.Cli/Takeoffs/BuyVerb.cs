@@ -1,4 +1,6 @@
 using System.CommandLine;
+using Estimator.Documents;
+using Estimator.Documents.Purchase;
 using Estimator.Engine;
 using Estimator.Engine.Purchase;
 
@@ -12,7 +14,8 @@ internal static class BuyVerb
         var jobs = new Argument<string[]>("jobs") { Arity = ArgumentArity.OneOrMore, Description = "Job files, or sample:NAME." };
         var catalogue = JobOptions.Catalogue();
         var csv = new Option<string?>("--csv") { Description = "Write the purchase lines to this file." };
-        var command = new Command("buy", "Prints one purchase list and cut plan over several jobs.") { jobs, csv, catalogue };
+        var workbook = JobOptions.Workbook("Write the purchase list, cut plan and leftovers to this file.");
+        var command = new Command("buy", "Prints one purchase list and cut plan over several jobs.") { jobs, csv, workbook, catalogue };
         command.SetAction(parsed =>
         {
             var parts = JobOptions.ReadCatalogue(parsed.GetValue(catalogue));
@@ -20,7 +23,12 @@ internal static class BuyVerb
             var plan = Buying.Together([.. estimates.Select(e => (e.House.Job.Id, e.Takeoff, e.Wiring))], parts);
             if (parsed.GetValue(csv) is { } path)
             {
-                Files.Write(path, PurchaseCsv.Write(plan), byteOrderMark: true);
+                Files.Write(path, PurchaseTables.Purchase(plan), byteOrderMark: true);
+            }
+
+            if (parsed.GetValue(workbook) is { } workbookPath)
+            {
+                Files.Write(workbookPath, PurchaseWorkbook.Write(plan, estimates, Letterhead.Blank));
             }
 
             PurchaseText.Write(plan, shell.Output);

@@ -1,7 +1,6 @@
-using System.Globalization;
 using System.Text;
+using Estimator.Documents.Explanations;
 using Estimator.Engine.Explanations;
-using Estimator.Engine.Measures;
 
 namespace Estimator.Cli.Takeoffs;
 
@@ -27,7 +26,7 @@ internal static class ExplanationText
 
         var node = book[at];
         var again = !node.Inputs.IsEmpty && !seen.Add(at);
-        text.Append(' ', 2 * level).Append(node.Label).Append(" = ").Append(Value(node)).Append("  <").Append(Words(node)).Append('>').AppendLine(again ? " (above)" : "");
+        text.Append(' ', 2 * level).Append(node.Label).Append(" = ").Append(FigureText.Of(node)).Append("  <").Append(Words(node)).Append('>').AppendLine(again ? " (above)" : "");
         if (again || level >= depth)
         {
             return;
@@ -45,22 +44,5 @@ internal static class ExplanationText
         Operation.Row => RowSources.Of(node.Rule),
         Operation.Constant => "counted",
         _ => $"{node.Operation}: {node.Rule}",
-    };
-
-    private static string Value(ExplanationNode node) => node.Unit switch
-    {
-        Unit.Length => Length.FromNanometres(decimal.ToInt64(decimal.Round(node.Value, 0, MidpointRounding.AwayFromZero))).ToString(),
-        Unit.Dollars => string.Create(CultureInfo.InvariantCulture, $"${node.Value:0.00##}"),
-        Unit.Percent => string.Create(CultureInfo.InvariantCulture, $"{node.Value:0.####}%"),
-        Unit.Each or Unit.Factor => string.Create(CultureInfo.InvariantCulture, $"{node.Value:0.######}"),
-        Unit.Feet => string.Create(CultureInfo.InvariantCulture, $"{node.Value:0.###} ft"),
-        Unit.SquareFeet => string.Create(CultureInfo.InvariantCulture, $"{node.Value:0.##} sq ft"),
-        Unit.CubicInches => string.Create(CultureInfo.InvariantCulture, $"{node.Value:0.###} cu in"),
-        Unit.Hours => string.Create(CultureInfo.InvariantCulture, $"{node.Value:0.####} h"),
-        Unit.Amperes => string.Create(CultureInfo.InvariantCulture, $"{node.Value:0.###} A"),
-        Unit.VoltAmperes => string.Create(CultureInfo.InvariantCulture, $"{node.Value:0.##} VA"),
-        Unit.Volts => string.Create(CultureInfo.InvariantCulture, $"{node.Value:0.####} V"),
-        Unit.Ohms => string.Create(CultureInfo.InvariantCulture, $"{node.Value:0.######} ohm"),
-        _ => node.Value.ToString(CultureInfo.InvariantCulture),
     };
 }

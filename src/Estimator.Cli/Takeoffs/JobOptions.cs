@@ -10,6 +10,8 @@ internal static class JobOptions
 {
     internal static Option<string?> Catalogue() => new("--catalog") { Description = "Folder of CSV files that replace the built-in catalogue." };
 
+    internal static Option<string?> Workbook(string description) => new("--workbook") { Description = description };
+
     internal static Argument<string> JobPath() => new("job") { Description = "Job file, or sample:NAME for a sample." };
 
     internal static Job ReadJob(string path)

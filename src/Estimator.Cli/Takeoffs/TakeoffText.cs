@@ -1,4 +1,5 @@
 using System.Globalization;
+using Estimator.Documents;
 using Estimator.Engine;
 using Estimator.Engine.Findings;
 using Estimator.Engine.Measures;
@@ -48,7 +49,9 @@ internal static class TakeoffText
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {estimate.Labor.Total.Value,9:0.0} h   in all (starting points; only some units have a published basis)"));
         Bid(estimate.Bid, [.. estimate.Purchase.NotPriced], output);
         Findings(estimate, output);
-        Cautions(output);
+        output.WriteLine();
+        output.WriteLine(Cautions.PlanningAid);
+        output.WriteLine(Cautions.AtWork);
     }
 
     private static void Bid(Bid bid, IReadOnlyList<string> notPriced, TextWriter output)
@@ -87,12 +90,5 @@ internal static class TakeoffText
         {
             output.WriteLine($"  {CheckVerb.Line(finding)}");
         }
-    }
-
-    private static void Cautions(TextWriter output)
-    {
-        output.WriteLine();
-        output.WriteLine("A planning aid: no substitute for a licensed electrician or the authority having jurisdiction. Local amendments prevail; permits and inspections apply.");
-        output.WriteLine("De-energize and verify before work. Service conductors stay live with the main off: work on a service is for licensed people and the utility.");
     }
 }

@@ -1,4 +1,7 @@
 using System.CommandLine;
+using Estimator.Documents;
+using Estimator.Documents.Pricing;
+using Estimator.Documents.Tables;
 using Estimator.Engine;
 
 namespace Estimator.Cli.Takeoffs;
@@ -11,8 +14,10 @@ internal static class TakeoffVerb
         var job = JobOptions.JobPath();
         var catalogue = JobOptions.Catalogue();
         var json = new Option<string?>("--json") { Description = "Write every stage with provenance to this file." };
-        var csv = new Option<string?>("--csv") { Description = "Write the takeoff lines to this file." };
-        var command = new Command("takeoff", "Runs all stages; prints cable, boxes, devices, hours and the bid.") { job, json, csv, catalogue };
+        var csv = new Option<string?>("--csv") { Description = "Write a table to this file: the takeoff lines, or what --table names." };
+        var table = new Option<JobTable>("--table") { Description = "Which table --csv writes.", DefaultValueFactory = _ => JobTable.Takeoff };
+        var workbook = JobOptions.Workbook("Write the bid workbook to this file: customer, cost, takeoff, labor, explanations.");
+        var command = new Command("takeoff", "Runs all stages; prints cable, boxes, devices, hours and the bid.") { job, json, csv, table, workbook, catalogue };
         command.SetAction(parsed =>
         {
             var estimate = JobEstimate.Compute(JobOptions.ReadJob(parsed.GetValue(job)!), JobOptions.ReadCatalogue(parsed.GetValue(catalogue)));
@@ -23,7 +28,12 @@ internal static class TakeoffVerb
 
             if (parsed.GetValue(csv) is { } csvPath)
             {
-                Files.Write(csvPath, TakeoffCsv.Write(estimate.Takeoff), byteOrderMark: true);
+                Files.Write(csvPath, JobTables.Write(estimate, parsed.GetValue(table)), byteOrderMark: true);
+            }
+
+            if (parsed.GetValue(workbook) is { } workbookPath)
+            {
+                Files.Write(workbookPath, BidWorkbook.Write(estimate, Letterhead.Blank));
             }
 
             TakeoffText.Write(estimate, shell.Output);

@@ -2,7 +2,7 @@ using System.Globalization;
 using CsvHelper;
 using CsvHelper.Configuration;
 
-namespace Estimator.Cli.Takeoffs;
+namespace Estimator.Documents.Tables;
 
 /// <summary>Writes CSV that a spreadsheet opens as text and numbers, never as formulas.</summary>
 /// <remarks>Source: RFC 4180. Every cell that starts like a formula gets an apostrophe; the starts are those of OWASP, CSV Injection, with the full-width forms.</remarks>

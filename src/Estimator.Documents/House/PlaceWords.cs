@@ -1,0 +1,66 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Estimator.Engine;
+using Estimator.Engine.Framing;
+using Estimator.Engine.House;
+using Estimator.Engine.Wiring.Routing;
+
+namespace Estimator.Documents.House;
+
+/// <summary>Says where things are in the words of the people who stand there.</summary>
+internal static partial class PlaceWords
+{
+    /// <summary>The room's name; its id where it has none.</summary>
+    internal static string Room(FramedRoom room) => room.Source.Name.Length > 0 ? room.Source.Name : room.Source.Id;
+
+    /// <summary>The panel's name; its id where it has none.</summary>
+    internal static string Panel(JobEstimate estimate, int panel) =>
+        estimate.Layout.Panels[panel].Source is { Name.Length: > 0 } named ? named.Name : estimate.Layout.Panels[panel].Source.Id;
+
+    /// <summary>What a box serves, and its room.</summary>
+    internal static string Box(JobEstimate estimate, int index)
+    {
+        var box = estimate.Wiring.Boxes[index];
+        var serves = box.Equipment >= 0 ? [Equipment(estimate, box.Equipment)] : box.Devices.Select(d => Device(estimate.Layout.Devices[d].Kind)).Distinct();
+        return $"{Room(estimate.House.Rooms[box.Place.Room])}: {string.Join(", ", serves)}";
+    }
+
+    /// <summary>Where a run leaves.</summary>
+    internal static string From(JobEstimate estimate, Run run) =>
+        run.From < 0 ? Panel(estimate, estimate.Wiring.Circuits[run.Circuit].Panel) : Box(estimate, run.From);
+
+    /// <summary>The name of a piece of equipment; its kind where it has none.</summary>
+    internal static string Equipment(JobEstimate estimate, int index)
+    {
+        var source = estimate.Layout.Equipment[index].Source;
+        return source.Name.Length > 0 ? source.Name : Kind(source.Kind);
+    }
+
+    /// <summary>A word of ours for people: HomeRun is home run.</summary>
+    internal static string Kind<T>(T kind)
+        where T : struct, Enum => Borders().Replace(kind.ToString(), " ").ToLowerInvariant();
+
+    /// <summary>So many devices of a kind.</summary>
+    internal static string Devices(DeviceKind kind, int count)
+    {
+        var one = Device(kind);
+        return string.Create(CultureInfo.InvariantCulture, $"{count} {one}{(count == 1 ? "" : one.EndsWith("ch", StringComparison.Ordinal) ? "es" : "s")}");
+    }
+
+    /// <summary>A device by its trade name.</summary>
+    internal static string Device(DeviceKind kind) => kind switch
+    {
+        DeviceKind.GfciReceptacle => "GFCI receptacle",
+        DeviceKind.HalfHotReceptacle => "half-hot receptacle",
+        DeviceKind.Receptacle240V => "240 V receptacle",
+        DeviceKind.SinglePoleSwitch => "single-pole switch",
+        DeviceKind.ThreeWaySwitch => "three-way switch",
+        DeviceKind.FourWaySwitch => "four-way switch",
+        DeviceKind.CoAlarm => "carbon monoxide alarm",
+        DeviceKind.SmokeCoAlarm => "smoke and carbon monoxide alarm",
+        _ => Kind(kind),
+    };
+
+    [GeneratedRegex("(?<=[a-z0-9])(?=[A-Z])", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Borders();
+}

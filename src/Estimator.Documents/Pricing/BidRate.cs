@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using Estimator.Documents.Workbooks;
+using Estimator.Engine.Explanations;
+
+namespace Estimator.Documents.Pricing;
+
+/// <summary>A rate from which the price follows, in a cell with a name.</summary>
+/// <param name="Field">Its field in the job, and the key of its row in the bid table.</param>
+/// <param name="Name">Name of the cell.</param>
+/// <param name="Unit">Unit in words.</param>
+/// <param name="Format">Format of the number.</param>
+internal sealed record BidRate(string Field, string Name, string Unit, string Format)
+{
+    /// <summary>The rates of an hour, in order.</summary>
+    internal static ImmutableArray<BidRate> OfAnHour { get; } =
+    [
+        new("electrician_wage", "ElectricianWage", "$ an hour", SheetStyles.Dollars),
+        new("helper_wage", "HelperWage", "$ an hour", SheetStyles.Dollars),
+        new("helpers_per_electrician", "HelpersPerElectrician", "each", SheetStyles.Plain),
+        new("burden_percent", "Burden", "% of wages", SheetStyles.Plain),
+        new("productive_percent", "ProductiveShare", "% of paid hours", SheetStyles.Plain),
+    ];
+
+    /// <summary>The rates of cost and price, in order.</summary>
+    internal static ImmutableArray<BidRate> OfThePrice { get; } =
+    [
+        new("material_tax_percent", "MaterialTax", "% of material", SheetStyles.Plain),
+        new("permit", "PermitFee", "$", SheetStyles.Dollars),
+        new("subcontract", "WorkByOthers", "$", SheetStyles.Dollars),
+        new("equipment_hire", "ToolHire", "$", SheetStyles.Dollars),
+        new("overhead_percent", "Overhead", "% of direct cost", SheetStyles.Plain),
+        new("contingency_percent", "Contingency", "% of direct cost", SheetStyles.Plain),
+        new("profit_percent", "Profit", "%", SheetStyles.Plain),
+        new("round_price_to", "RoundPriceTo", "$; 0 leaves the cents", SheetStyles.Dollars),
+        new("spread_low_percent", "SpreadLow", "% of the price", SheetStyles.Plain),
+        new("spread_high_percent", "SpreadHigh", "% of the price", SheetStyles.Plain),
+        new("spread_assumed_percent", "SpreadAssumed", "% of the price", SheetStyles.Plain),
+        new("spread_unknown_percent", "SpreadUnknown", "% of the price, each", SheetStyles.Plain),
+    ];
+
+    /// <summary>The leaf that holds the rate; null where the bid does not read it.</summary>
+    internal ExplanationNode? Leaf(ExplanationPage bid) => Enumerable.Range(0, bid.Count).Select(i => bid[i])
+        .FirstOrDefault(n => n.Rule == $"$.bid.{Field}" || n.Rule == $"bid_defaults:{Field}");
+}

@@ -1,0 +1,143 @@
+using System.Globalization;
+using Estimator.Documents.House;
+using Estimator.Documents.Workbooks;
+using Estimator.Engine;
+
+namespace Estimator.Documents.Pricing;
+
+/// <summary>What a customer is sent: scope, price with range, what is in it and what is not, terms and cautions.</summary>
+internal sealed class CustomerSheet
+{
+    internal const string Name = "Customer";
+
+    private const int LinesOfAPage = 85;
+    private const int CharactersOfALine = 95;
+    private const string ToFillIn = " ";
+
+    private readonly JobEstimate _estimate;
+    private readonly Letterhead _letterhead;
+    private readonly SheetPage _page;
+    private int _row = 1;
+    private int _lines;
+
+    private CustomerSheet(SheetPage page, JobEstimate estimate, Letterhead letterhead) => (_page, _estimate, _letterhead) = (page, estimate, letterhead);
+
+    internal static void Write(SheetPage page, JobEstimate estimate, Letterhead letterhead) => new CustomerSheet(page, estimate, letterhead).Write();
+
+    private void Write()
+    {
+        _page.Columns(18, 87);
+        Head();
+        Price();
+        Scope();
+        Section("What is included");
+        List(_estimate.Bid.Inclusions);
+        Section("What is not included");
+        List(_estimate.Bid.Exclusions);
+        Terms();
+        Section("Please note");
+        List(Cautions.Safety);
+        _page.Print(landscape: false, headingRows: 0, repeatFrom: 0, onePage: _lines <= LinesOfAPage);
+    }
+
+    private void Head()
+    {
+        var styles = _page.Styles;
+        _page.Put(_row++, 1, _letterhead.Company.Length > 0 ? _letterhead.Company : "Bid", styles.Title);
+        if (!_letterhead.CompanyLines.IsEmpty)
+        {
+            _page.Put(_row++, 1, string.Join("  ·  ", _letterhead.CompanyLines), styles.Subtitle);
+        }
+
+        if (SamplePrices.In(_estimate.Purchase))
+        {
+            _row++;
+            Label("Do not send yet", styles.Warning);
+            Say(Cautions.SamplePrices, styles.Warning);
+        }
+
+        _row++;
+        Line("Work", _estimate.House.Job.Name, bold: true);
+        if (_letterhead.Company.Length == 0)
+        {
+            Line("From", ToFillIn);
+        }
+
+        Line("For", _letterhead.Customer);
+        Line("At", _letterhead.Site);
+        Line("Date", _letterhead.IssuedOn?.ToString("MMMM d, yyyy", CultureInfo.InvariantCulture) ?? "");
+        if (_letterhead.Revision.Length > 0)
+        {
+            Line("Revision", _letterhead.Revision);
+        }
+    }
+
+    private void Price()
+    {
+        var (styles, bid) = (_page.Styles, _estimate.Bid);
+        Section("Price");
+        Label("Likely", styles.Note);
+        _page.Live(_row++, 2, CostSheet.PriceName, bid.Price.Value, styles.Price);
+        Label("Low end", styles.Note);
+        _page.Live(_row++, 2, CostSheet.LowName, bid.Low.Value, styles.RangeEnd);
+        Label("High end", styles.Note);
+        _page.Live(_row++, 2, CostSheet.HighName, bid.High.Value, styles.RangeEnd);
+        _lines += 4;
+    }
+
+    private void Scope()
+    {
+        Section("Scope");
+        foreach (var room in _estimate.House.Rooms)
+        {
+            var things = _estimate.Layout.Devices.Where(d => d.Place.Room == room.Index).GroupBy(d => d.Kind).OrderBy(g => g.Key)
+                .Select(g => PlaceWords.Devices(g.Key, g.Count()))
+                .Concat(_estimate.Layout.Equipment.Select((e, i) => (e, i)).Where(x => x.e.Place.Room == room.Index).Select(x => PlaceWords.Equipment(_estimate, x.i)))
+                .ToList();
+            if (things.Count > 0)
+            {
+                Line(PlaceWords.Room(room), string.Join(", ", things));
+            }
+        }
+
+        Line("Circuits", string.Create(CultureInfo.InvariantCulture, $"{_estimate.Wiring.Circuits.Length} new, {_estimate.Takeoff.Openings.Value:0} openings in all"));
+    }
+
+    private void Terms()
+    {
+        Section("Terms");
+        Line("Payment", _letterhead.PaymentTerms.Length > 0 ? _letterhead.PaymentTerms : "To be agreed in writing before work starts.");
+        Line("Validity", string.Create(CultureInfo.InvariantCulture, $"This bid stands for {_estimate.Bid.ValidDays} days from its date."));
+        Line("Accepted", "Name, signature, date: ______________________________________________");
+    }
+
+    private void Section(string title)
+    {
+        _row++;
+        _page.Put(_row, 1, title, _page.Styles.Section);
+        _page.Blank(_row++, 2, _page.Styles.Section);
+        _lines += 2;
+    }
+
+    private void Line(string label, string text, bool bold = false)
+    {
+        Label(label, _page.Styles.Note);
+        Say(text.Length > 0 ? text : ToFillIn, text.Length == 0 || text == ToFillIn ? _page.Styles.Text : bold ? _page.Styles.BodyBold : _page.Styles.Body);
+    }
+
+    private void List(IEnumerable<string> sentences)
+    {
+        foreach (var sentence in sentences)
+        {
+            Say(sentence, _page.Styles.Body);
+        }
+    }
+
+    private void Label(string text, CellLook look) => _page.Put(_row, 1, text, look);
+
+    private void Say(string text, CellLook look)
+    {
+        _page.Put(_row++, 2, text, look);
+        _lines += 1 + (text.Length / CharactersOfALine) + text.Count(c => c == '\n');
+    }
+}

@@ -1,0 +1,53 @@
+using Estimator.Documents.Tables;
+using Estimator.Engine;
+using Estimator.Engine.Measures;
+using Estimator.Engine.Purchase;
+
+namespace Estimator.Documents.Purchase;
+
+/// <summary>The purchase list and the cut plan as CSV, of one job or several.</summary>
+public static class PurchaseTables
+{
+    /// <summary>The purchase list, one row a pack size; what nobody offers has no price and says so.</summary>
+    public static string Purchase(PurchasePlan plan) => Csv.Write(
+        ["item", "description", "needed", "unit", "supplier", "pack_size", "packs", "pack_price_usd", "cost_usd", "left_of_item", "note"], plan.Lines.SelectMany(Rows));
+
+    /// <summary>The cut plan, one row a piece, in the order of cutting.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="jobs">The jobs that it was made for, which name the runs.</param>
+    public static string CutPlan(PurchasePlan plan, IReadOnlyList<JobEstimate> jobs)
+    {
+        var runs = CutRun.Of(jobs);
+        return Csv.Write(
+            ["item", "coil", "coil_ft", "supplier", "cut", "length", "length_ft", "left_on_coil_ft", "run", "circuit", "from", "to", "role"],
+            plan.Cuts.SelectMany(cut => cut.Coils.SelectMany((coil, c) => Rows(cut, coil, c + 1, runs))));
+    }
+
+    private static IEnumerable<string[]> Rows(PurchaseLine line)
+    {
+        string[] item = [line.ItemId, line.Description, Csv.Number(line.Needed.Value), line.Unit];
+        return line.Packs.IsEmpty
+            ? [[.. item, "", "", "", "", "", "", "no price"]]
+            : line.Packs.Select(pack => (string[])
+            [
+                .. item, pack.Offer.Supplier, Csv.Number(pack.Offer.PackSize), Csv.Number(pack.Count), Csv.Number(pack.Offer.Price.ToDollars()),
+                Csv.Number((pack.Offer.Price * pack.Count).ToDollars()), Csv.Number(line.Left), pack.Offer.Note,
+            ]);
+    }
+
+    private static IEnumerable<string[]> Rows(CutPlan cut, CutCoil coil, int number, Dictionary<string, CutRun> runs)
+    {
+        var left = Length.FromFeet(coil.Offer.PackSize);
+        for (var i = 0; i < coil.Pieces.Length; i++)
+        {
+            var piece = coil.Pieces[i];
+            var run = CutRun.For(runs, piece);
+            left -= piece.Length;
+            yield return
+            [
+                cut.ItemId, Csv.Number(number), Csv.Number(coil.Offer.PackSize), coil.Offer.Supplier, Csv.Number(i + 1), piece.Length.ToString(), Csv.Number(piece.Length.ToFeet()),
+                Csv.Number(left.ToFeet()), piece.Run, run.Circuit, run.From, run.To, run.Role,
+            ];
+        }
+    }
+}

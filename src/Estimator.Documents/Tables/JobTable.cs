@@ -1,0 +1,26 @@
+namespace Estimator.Documents.Tables;
+
+/// <summary>Which table of an estimate is written as CSV.</summary>
+public enum JobTable
+{
+    /// <summary>Quantities of items.</summary>
+    Takeoff = 1,
+
+    /// <summary>Hours by item and phase.</summary>
+    Labor,
+
+    /// <summary>Packs and coils to buy.</summary>
+    Purchase,
+
+    /// <summary>How coils are cut.</summary>
+    CutPlan,
+
+    /// <summary>Circuits.</summary>
+    Circuits,
+
+    /// <summary>Devices and where they stand.</summary>
+    Devices,
+
+    /// <summary>What a reader must know, worst first.</summary>
+    Findings,
+}

@@ -1,0 +1,71 @@
+using System.Globalization;
+using Estimator.Documents.House;
+using Estimator.Documents.Purchase;
+using Estimator.Engine;
+using Estimator.Engine.Explanations;
+
+namespace Estimator.Documents.Tables;
+
+/// <summary>Every table of an estimate as CSV. Units stand in the names of columns; <c>node</c> names the figure's explanation in the JSON of the estimate.</summary>
+public static class JobTables
+{
+    /// <summary>One table of an estimate.</summary>
+    public static string Write(JobEstimate estimate, JobTable table) => table switch
+    {
+        JobTable.Takeoff => Takeoff(estimate),
+        JobTable.Labor => Labor(estimate),
+        JobTable.Purchase => PurchaseTables.Purchase(estimate.Purchase),
+        JobTable.CutPlan => PurchaseTables.CutPlan(estimate.Purchase, [estimate]),
+        JobTable.Circuits => Circuits(estimate),
+        JobTable.Devices => Devices(estimate),
+        JobTable.Findings => Findings(estimate),
+        _ => throw new ArgumentOutOfRangeException(nameof(table), table, "There is no such table."),
+    };
+
+    private static string Takeoff(JobEstimate estimate) => Csv.Write(
+        ["item", "category", "description", "unit", "quantity", "owner_supplied", "where", "node"],
+        estimate.Takeoff.Lines.Select(l => (string[])
+        [
+            l.ItemId, l.Category, l.Description, l.Unit, Csv.Number(l.Quantity.Value), YesNo(l.OwnerSupplied), string.Join("; ", l.Where), Node(l.Quantity.Node),
+        ]));
+
+    private static string Labor(JobEstimate estimate) => Csv.Write(
+        ["item", "description", "phase", "quantity", "hours", "basis", "node"],
+        estimate.Labor.Lines.Select(l => (string[])
+        [
+            l.ItemId, l.Description, Snake(l.Phase), Csv.Number(l.Quantity.Value), Csv.Number(l.Hours.Value), l.Basis, Node(l.Hours.Node),
+        ]));
+
+    private static string Circuits(JobEstimate estimate) => Csv.Write(
+        ["circuit", "name", "panel", "kind", "breaker_a", "poles", "protection", "first_receptacle_protects", "wire_awg", "outlets", "load_va", "voltage_drop_percent", "cable_ft", "boxes"],
+        estimate.Wiring.Circuits.Select(c => (string[])
+        [
+            c.Id, c.Name, estimate.Layout.Panels[c.Panel].Source.Id, Snake(c.Kind), Csv.Number(c.BreakerA.Value), Csv.Number(c.Poles), Snake(c.Protection), YesNo(c.FirstReceptacleProtects),
+            c.Wire.ToString(), Csv.Number(c.Outlets), Csv.Number(c.LoadVa.Value), Csv.Number(c.VoltageDropPercent.Value),
+            Csv.Number(c.Runs.Sum(r => estimate.Wiring.Runs[r].Total.AsLength().Value.ToFeet())), Csv.Number(c.Boxes.Length),
+        ]));
+
+    private static string Devices(JobEstimate estimate)
+    {
+        var circuits = estimate.Wiring.Boxes.SelectMany(b => b.Devices.Select(d => (d, b))).ToLookup(x => x.d, x => x.b);
+        return Csv.Write(
+            ["device", "kind", "room", "room_name", "mount", "x", "y", "height", "place_assumed", "owner_supplied", "box", "circuit"],
+            estimate.Layout.Devices.Select((d, i) => (string[])
+            [
+                d.Id, Snake(d.Kind), estimate.House.Rooms[d.Place.Room].Source.Id, PlaceWords.Room(estimate.House.Rooms[d.Place.Room]), Snake(d.Place.Mount),
+                d.Place.X.AsLength().Value.ToString(), d.Place.Y.AsLength().Value.ToString(), d.Place.HeightFact.AsLength().Value.ToString(), YesNo(d.Place.Assumed), YesNo(d.OwnerSupplied),
+                string.Join("; ", circuits[i].Select(b => b.Id)), string.Join("; ", circuits[i].Select(b => estimate.Wiring.Circuits[b.Circuit].Id)),
+            ]));
+    }
+
+    private static string Findings(JobEstimate estimate) => Csv.Write(
+        ["severity", "code", "text", "article", "edition", "verified", "where"],
+        estimate.Findings.Select(f => (string[])[Snake(f.Severity), f.Code, f.Text, f.Article, f.Edition, YesNo(f.Verified), string.Join("; ", f.Where)]));
+
+    private static string Node(NodeRef node) => string.Create(CultureInfo.InvariantCulture, $"{node.Page}.{node.Index}");
+
+    private static string YesNo(bool yes) => yes ? "yes" : "no";
+
+    private static string Snake<T>(T word)
+        where T : struct, Enum => System.Text.Json.JsonNamingPolicy.SnakeCaseLower.ConvertName(word.ToString());
+}
