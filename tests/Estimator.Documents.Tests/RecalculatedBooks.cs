@@ -1,0 +1,137 @@
+using System.Collections.Immutable;
+using Estimator.Documents.Pricing;
+using Estimator.Documents.Purchase;
+using Estimator.Documents.Tests.Workbooks;
+using Estimator.Engine;
+using Estimator.Engine.House;
+using Estimator.Engine.Measures;
+using Estimator.TestKit;
+
+[assembly: AssemblyFixture(typeof(Estimator.Documents.Tests.RecalculatedBooks))]
+
+namespace Estimator.Documents.Tests;
+
+/// <summary>All workbooks that are recalculated, made and recalculated once for all tests.</summary>
+public sealed class RecalculatedBooks
+{
+    private const decimal Wage = 41.17m;
+    private const decimal OverheadPercent = 27.5m;
+    private const decimal AlarmPrice = 40.35m;
+
+    private readonly Dictionary<string, byte[]> _books = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Book, string Sheet), List<string[]>> _cells;
+
+    public RecalculatedBooks()
+    {
+        Bid("basement", SampleEstimates.Basement);
+        Bid("house", SampleEstimates.House);
+        Changed("basement", SampleEstimates.Basement);
+        Changed("house", SampleEstimates.House);
+        foreach (var (name, text) in HostileTexts.All)
+        {
+            var estimate = HostileTexts.Estimate(text);
+            _books[$"bid_{name}"] = BidWorkbook.Write(estimate, HostileTexts.Letterhead(text));
+            _books[$"buy_{name}"] = PurchaseWorkbook.Write(estimate.Purchase, [estimate], HostileTexts.Letterhead(text));
+        }
+
+        foreach (var seed in Seeds)
+        {
+            Bid($"random_{seed}", RandomBid(seed));
+        }
+
+        Buy("order", [SampleEstimates.Basement]);
+        Buy("orders", [SampleEstimates.Basement, SampleEstimates.House]);
+        _cells = LibreOffice.Installed ? LibreOffice.Recalculate(_books) : [];
+    }
+
+    public static ImmutableArray<int> Seeds { get; } = [.. Enumerable.Range(1, 16)];
+
+    public IEnumerable<string> Names => _books.Keys;
+
+    /// <summary>What the engine answers for each bid.</summary>
+    public Dictionary<string, JobEstimate> Expected { get; } = new(StringComparer.Ordinal);
+
+    public byte[] this[string book] => _books[book];
+
+    /// <summary>A cell as the other program shows it after recalculating.</summary>
+    public string Cell(string book, string sheet, int row, int column)
+    {
+        Assert.SkipUnless(LibreOffice.Installed, "soffice is not installed: workbooks were not recalculated");
+        var rows = _cells[(book, sheet)];
+        return row <= rows.Count && column <= rows[row - 1].Length ? rows[row - 1][column - 1] : "";
+    }
+
+    /// <summary>The rows of a sheet.</summary>
+    public IEnumerable<int> Rows(string book, string sheet)
+    {
+        Assert.SkipUnless(LibreOffice.Installed, "soffice is not installed: workbooks were not recalculated");
+        return Enumerable.Range(1, _cells[(book, sheet)].Count);
+    }
+
+    public decimal Number(string book, string sheet, int row, int column) => BookCells.Number(Cell(book, sheet, row, column));
+
+    /// <summary>Every cell of a book after recalculating.</summary>
+    public IEnumerable<string> Cells(string book)
+    {
+        Assert.SkipUnless(LibreOffice.Installed, "soffice is not installed: workbooks were not recalculated");
+        return _cells.Where(c => c.Key.Book == book).SelectMany(c => c.Value).SelectMany(r => r);
+    }
+
+    private void Bid(string name, JobEstimate estimate)
+    {
+        Expected[name] = estimate;
+        _books[name] = BidWorkbook.Write(estimate, Letterhead.Blank);
+    }
+
+    private void Buy(string name, JobEstimate[] jobs)
+    {
+        var plan = Engine.Purchase.Buying.Together([.. jobs.Select(e => (e.House.Job.Id, e.Takeoff, e.Wiring))], Catalogues.Shipped);
+        _books[name] = PurchaseWorkbook.Write(plan, jobs, Letterhead.Blank);
+    }
+
+    // A wage, a markup and a price: typed into the sheet on one side, given to the engine on the other.
+    private void Changed(string name, JobEstimate estimate)
+    {
+        _books[$"{name}_changed"] = BookCells.Changed(_books[name], book =>
+        {
+            book.Named("ElectricianWage").Value = Wage;
+            book.Named("Overhead").Value = OverheadPercent;
+            var takeoff = book.Worksheet("Takeoff");
+            var row = takeoff.Column(1).CellsUsed().Single(c => c.GetString() == "Smoke and carbon monoxide alarm, wired and interconnected").Address.RowNumber;
+            takeoff.Cell(row, 8).Value = AlarmPrice;
+        });
+        var job = estimate.House.Job;
+        var changed = job with { Bid = job.Bid with { ElectricianWage = Money.FromDollars(Wage), OverheadPercent = Percent.FromHundredths(OverheadPercent) } };
+        Expected[$"{name}_changed"] = JobEstimate.Compute(changed, SampleEstimates.CatalogueWithPrice("smoke-co-alarm", "sample-a", 1, AlarmPrice));
+    }
+
+    private static JobEstimate RandomBid(int seed)
+    {
+        var random = new Random(seed);
+        Money Dollars(int most) => Money.FromDollars(random.Next(most * 100) / 100m);
+        Percent Share(int most) => Percent.FromHundredths(random.Next(most * 100) / 100m);
+        var job = SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.DuplexReceptacle, random.Next(1, 9)), (DeviceKind.CeilingLight, random.Next(1, 4)), (DeviceKind.SinglePoleSwitch, 1));
+        return SmallJobs.Estimate(job with
+        {
+            Practice = job.Practice with { Occupied = random.Next(2) == 1 },
+            Unknowns = [new Unknown { Id = "U1", Topic = UnknownTopic.Other, Text = "something", Allowance = Dollars(500) }],
+            Bid = new BidSettings
+            {
+                ElectricianWage = Dollars(90),
+                HelperWage = Dollars(60),
+                HelpersPerElectrician = random.Next(0, 5) / 2m,
+                BurdenPercent = Share(90),
+                ProductivePercent = Percent.FromHundredths(random.Next(40, 101)),
+                MaterialTaxPercent = Share(12),
+                Permit = Dollars(400),
+                Subcontract = Dollars(900),
+                EquipmentHire = Dollars(90),
+                OverheadPercent = Share(60),
+                ContingencyPercent = Share(15),
+                ProfitPercent = Share(60),
+                ProfitBasis = random.Next(2) == 1 ? ProfitBasis.Margin : ProfitBasis.Markup,
+                RoundPriceTo = Money.FromDollars(new[] { 0m, 0.05m, 1m, 5m, 25m, 100m }[seed % 6]),
+            },
+        });
+    }
+}

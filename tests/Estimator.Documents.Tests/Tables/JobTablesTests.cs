@@ -1,0 +1,64 @@
+using System.Globalization;
+using CsvHelper;
+using Estimator.Documents.Tables;
+using Estimator.Documents.Tests.Workbooks;
+using Estimator.Engine;
+
+namespace Estimator.Documents.Tests.Tables;
+
+/// <summary>Each table as CSV holds each row of the estimate, and text that no spreadsheet takes for a formula.</summary>
+public sealed class JobTablesTests
+{
+    public static TheoryData<JobTable> Tables => [.. Enum.GetValues<JobTable>()];
+
+    [Theory]
+    [MemberData(nameof(Tables))]
+    public void Write_Basement_HasARowForEachThing(JobTable table)
+    {
+        var e = SampleEstimates.Basement;
+        var expected = table switch
+        {
+            JobTable.Takeoff => e.Takeoff.Lines.Length,
+            JobTable.Labor => e.Labor.Lines.Length,
+            JobTable.Purchase => e.Purchase.Lines.Sum(l => l.Packs.Length),
+            JobTable.CutPlan => e.Wiring.Runs.Length,
+            JobTable.Circuits => e.Wiring.Circuits.Length,
+            JobTable.Devices => e.Layout.Devices.Length,
+            JobTable.Findings => e.Findings.Length,
+            _ => throw new ArgumentOutOfRangeException(nameof(table)),
+        };
+        Assert.Equal(expected, Read(e, table).Count - 1);
+    }
+
+    [Fact]
+    public void Write_Takeoff_HoldsTheQuantitiesOfTheEngine()
+    {
+        var rows = Read(SampleEstimates.Basement, JobTable.Takeoff);
+        Assert.All(SampleEstimates.Basement.Takeoff.Lines, line => Assert.Contains(
+            rows, r => r[0] == line.ItemId && BookCells.Number(r[4]) == decimal.Round(line.Quantity.Value, 4, MidpointRounding.AwayFromZero)));
+    }
+
+    [Theory]
+    [MemberData(nameof(Tables))]
+    public void Write_HostileNames_StartNoFormula(JobTable table)
+    {
+        var rows = Read(HostileTexts.Estimate("=1+1"), table);
+        Assert.All(rows.SelectMany(r => r).Where(c => c.Length > 0), c => Assert.DoesNotContain(c[0], "=+-@\t\r\n＝＋－＠"));
+        if (table is JobTable.Devices or JobTable.CutPlan)
+        {
+            Assert.Contains(rows, r => r.Any(c => c.StartsWith("'=1+1", StringComparison.Ordinal)));
+        }
+    }
+
+    private static List<string[]> Read(JobEstimate estimate, JobTable table)
+    {
+        using var parser = new CsvParser(new StringReader(JobTables.Write(estimate, table)), CultureInfo.InvariantCulture);
+        var rows = new List<string[]>();
+        while (parser.Read())
+        {
+            rows.Add(parser.Record!);
+        }
+
+        return rows;
+    }
+}
