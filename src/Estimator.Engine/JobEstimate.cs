@@ -52,15 +52,19 @@ public sealed record JobEstimate
     /// <summary>What explains every figure.</summary>
     public required ExplanationBook Book { get; init; }
 
+    /// <summary>How far the search for the wiring went; documents render thorough estimates only.</summary>
+    public required SearchDepth Depth { get; init; }
+
     /// <summary>Runs all stages.</summary>
     /// <param name="job">The job, read and found in order.</param>
     /// <param name="catalogue">The catalogue.</param>
-    public static JobEstimate Compute(Job job, PartsCatalogue catalogue)
+    /// <param name="depth">How far the search for the wiring goes.</param>
+    public static JobEstimate Compute(Job job, PartsCatalogue catalogue, SearchDepth depth = SearchDepth.Thorough)
     {
         var house = HouseFraming.Frame(job);
         var layout = HousePlacement.Place(house);
         var controls = HouseControls.Plan(layout);
-        var wiring = HouseWiring.Plan(layout, controls, catalogue.Boxes);
+        var wiring = HouseWiring.Plan(layout, controls, catalogue.Boxes, depth);
         var takeoff = QuantityTakeoff.Compute(layout, wiring, catalogue);
         var purchase = Buying.For(job.Id, takeoff, wiring, catalogue);
         var labor = LaborHours.Compute(job, takeoff, catalogue);
@@ -69,6 +73,7 @@ public sealed record JobEstimate
         var checks = HouseChecks.Judge(layout, controls, wiring, loads);
         return new JobEstimate
         {
+            Depth = depth,
             House = house,
             Layout = layout,
             Controls = controls,

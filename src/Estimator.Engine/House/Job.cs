@@ -60,5 +60,5 @@ public sealed record Job
     public string? EngineHash { get; init; }
 
     /// <summary>The catalogue that the job was last priced with, kept on request: file name to CSV text.</summary>
-    public ImmutableSortedDictionary<string, string> CatalogueSnapshot { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+    public ImmutableSortedDictionary<string, CsvText> CatalogueSnapshot { get; init; } = ImmutableSortedDictionary<string, CsvText>.Empty;
 }

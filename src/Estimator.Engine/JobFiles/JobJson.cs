@@ -29,6 +29,7 @@ public static class JobJson
         options.Converters.Add(new LengthConverter());
         options.Converters.Add(new GridPointConverter());
         options.Converters.Add(new TextConverter());
+        options.Converters.Add(new CsvTextConverter());
         options.Converters.Add(new NumberConverter<Money>(Money.FromDollars, m => m.ToDollars(), "dollars"));
         options.Converters.Add(new NumberConverter<Area>(Area.FromSquareFeet, a => a.ToSquareFeet(), "square feet"));
         options.Converters.Add(new NumberConverter<Power>(Power.FromVoltAmperes, p => p.ToVoltAmperes(), "volt-amperes"));

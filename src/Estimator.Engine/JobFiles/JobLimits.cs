@@ -25,6 +25,9 @@ public static class JobLimits
     /// <summary>Longest text, in characters.</summary>
     public const int Text = 10_000;
 
+    /// <summary>Longest CSV file of a catalogue kept with a job, in characters.</summary>
+    public const int CsvText = 5_000_000;
+
     /// <summary>Largest number of any other kind.</summary>
     public const int Number = 10_000_000;
 

@@ -32,6 +32,7 @@ public static class JobSchema
             _ when bare == typeof(GridPoint) => new JsonObject { ["type"] = "array", ["items"] = new JsonObject { ["type"] = "string" }, ["minItems"] = 2, ["maxItems"] = 2, ["description"] = "A point: x and y, each a length with its unit." },
             _ when bare == typeof(Money) || bare == typeof(Area) || bare == typeof(Power) || bare == typeof(Current) || bare == typeof(Percent) => new JsonObject { ["type"] = "number", ["minimum"] = 0, ["maximum"] = JobLimits.Number },
             _ when bare == typeof(string) => new JsonObject { ["type"] = "string", ["maxLength"] = JobLimits.Text },
+            _ when bare == typeof(CsvText) => new JsonObject { ["type"] = "string", ["maxLength"] = JobLimits.CsvText },
             _ when bare.IsEnum => new JsonObject { ["enum"] = new JsonArray([.. WordConverterFactory.WordsOf(bare).Select(w => (JsonNode)w)]) },
             _ => null,
         };

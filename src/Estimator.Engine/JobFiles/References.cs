@@ -18,6 +18,16 @@ internal static class References
                 .. job.Panels.Select((p, i) => (p.Id, $"$.panels[{i}].id")),
             ],
             problems);
+        Unique([.. job.Levels.SelectMany((l, i) => l.Openings.Select((o, j) => (o.Id, $"$.levels[{i}].openings[{j}].id")))], problems);
+        Unique([.. job.Controls.Select((c, i) => (c.Id, $"$.controls[{i}].id"))], problems);
+        Unique([.. job.Pins.Circuits.Select((c, i) => (c.Id, $"$.pins.circuits[{i}].id"))], problems);
+        Unique([.. job.Unknowns.Select((u, i) => (u.Id, $"$.unknowns[{i}].id"))], problems);
+        Unique([.. job.Code.Amendments.Select((a, i) => (a.Id, $"$.code.amendments[{i}].id"))], problems);
+        foreach (var (panel, p) in job.Panels.Select((x, i) => (x, i)))
+        {
+            Unique([.. panel.Circuits.Select((c, i) => (c.Id, $"$.panels[{p}].circuits[{i}].id"))], problems);
+        }
+
         var known = rooms.Select(r => r.Id).ToHashSet(StringComparer.Ordinal);
         Openings(job, known, problems);
         Panels(job, known, problems);

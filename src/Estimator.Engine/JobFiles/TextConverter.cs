@@ -6,7 +6,10 @@ namespace Estimator.Engine.JobFiles;
 /// <summary>Text, as long as allowed.</summary>
 internal sealed class TextConverter : JsonConverter<string>
 {
-    public override string Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+    public override string Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => Whole(ref reader, JobLimits.Text);
+
+    /// <summary>The text at which the reader stands, if it is no longer than allowed.</summary>
+    internal static string Whole(ref Utf8JsonReader reader, int longest)
     {
         if (reader.TokenType is not JsonTokenType.String)
         {
@@ -14,7 +17,7 @@ internal sealed class TextConverter : JsonConverter<string>
         }
 
         var text = ReadWhole(ref reader);
-        return text.Length <= JobLimits.Text ? text : throw new JobJsonException($"text of {text.Length} characters", $"text to {JobLimits.Text} characters");
+        return text.Length <= longest ? text : throw new JobJsonException($"text of {text.Length} characters", $"text to {longest} characters");
     }
 
     public override string ReadAsPropertyName(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => reader.GetString()!;

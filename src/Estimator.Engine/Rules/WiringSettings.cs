@@ -17,6 +17,8 @@ internal static class WiringSettings
 
     internal static RuleRow SearchPasses => Table["search_passes"];
 
+    internal static RuleRow QuickSearchPasses => Table["quick_search_passes"];
+
     internal static RuleRow SmallApplianceCircuits => Table["small_appliance_circuits"];
 
     internal static RuleRow LowRunHeight => Table["low_run_height"];

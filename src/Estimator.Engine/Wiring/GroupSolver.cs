@@ -17,7 +17,7 @@ namespace Estimator.Engine.Wiring;
 
 /// <summary>Solves one group: circuits, conductors, runs and boxes in at most so many rounds, and says which round changed what.</summary>
 internal sealed class GroupSolver(
-    HouseLayout layout, ControlPlan controls, ImmutableArray<DraftBox> drafts, FramingMap map, WayCosts costs, BoxChoice choice)
+    HouseLayout layout, ControlPlan controls, ImmutableArray<DraftBox> drafts, FramingMap map, WayCosts costs, BoxChoice choice, SearchDepth depth)
 {
     private readonly EntryLimits _limits = new(layout, choice);
     private readonly RunMaking _runs = new(layout, map, drafts, costs);
@@ -28,7 +28,7 @@ internal sealed class GroupSolver(
         var findings = new List<Finding>();
         var rating = Rate(group, page);
         var planner = new GroupPlanner(layout, controls, drafts, group, costs, _limits, rating, rating.Wire);
-        var planned = planner.Plan();
+        var planned = planner.Plan((int)(depth is SearchDepth.Quick ? WiringSettings.QuickSearchPasses : WiringSettings.SearchPasses).Number());
         visited(new SearchTrace(group, planner.Units, [.. planner.Visited]));
         var solved = planned.Select((c, i) => Finish(c, i, page, findings)).ToImmutableArray();
         return new SolvedGroup(group, solved, [.. findings], page.ToPage());

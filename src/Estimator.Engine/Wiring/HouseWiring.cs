@@ -19,11 +19,12 @@ public static class HouseWiring
     /// <param name="layout">Where everything stands.</param>
     /// <param name="controls">What acts on what.</param>
     /// <param name="boxItems">Boxes that can be bought.</param>
+    /// <param name="depth">How far the search goes.</param>
     /// <exception cref="ArgumentException">The house has no panel.</exception>
-    public static WiringPlan Plan(HouseLayout layout, ControlPlan controls, ImmutableArray<BoxItem> boxItems) =>
-        Plan(layout, controls, boxItems, _ => { });
+    public static WiringPlan Plan(HouseLayout layout, ControlPlan controls, ImmutableArray<BoxItem> boxItems, SearchDepth depth) =>
+        Plan(layout, controls, boxItems, depth, _ => { });
 
-    internal static WiringPlan Plan(HouseLayout layout, ControlPlan controls, ImmutableArray<BoxItem> boxItems, Action<SearchTrace> visited)
+    internal static WiringPlan Plan(HouseLayout layout, ControlPlan controls, ImmutableArray<BoxItem> boxItems, SearchDepth depth, Action<SearchTrace> visited)
     {
         if (layout.Panels.IsEmpty)
         {
@@ -34,7 +35,7 @@ public static class HouseWiring
         var map = new FramingMap(layout.House);
         var costs = new WayCosts(layout, map, new PlanningPrices(layout.House.Job.PlanningCosts), drafts, PinnedLinks.Ways(layout, drafts));
         var choice = new BoxChoice(boxItems, layout.House.Job.Code.Edition);
-        var solver = new GroupSolver(layout, controls, drafts, map, costs, choice);
+        var solver = new GroupSolver(layout, controls, drafts, map, costs, choice, depth);
         var assembly = new PlanAssembly(layout, drafts, costs);
         var groups = GroupForming.Form(layout, controls, drafts, costs);
         for (var g = 0; g < groups.Length; g++)

@@ -52,7 +52,7 @@ public sealed class MetamorphicTests
     {
         var estimate = SmallJobs.Estimate(job);
         var traces = new List<SearchTrace>();
-        HouseWiring.Plan(estimate.Layout, estimate.Controls, Catalogues.Shipped.Boxes, traces.Add);
+        HouseWiring.Plan(estimate.Layout, estimate.Controls, Catalogues.Shipped.Boxes, SearchDepth.Thorough, traces.Add);
         foreach (var trace in traces.Where(t => t.Plans.Length > 1))
         {
             foreach (var plan in trace.Plans)

@@ -36,7 +36,7 @@ public static class JobActs
         6 => job with { Unknowns = Cut(job.Unknowns, draw) },
         7 => job with { Unknowns = Put(job.Unknowns, new Unknown { Id = id, Topic = UnknownTopic.Other, Text = Text(draw) }, draw) },
         8 => job with { Equipment = Put(job.Equipment, new Equipment { Id = id, Kind = EquipmentKind.Other, Room = job.Panels[0].Room, Name = Text(draw) }, draw) },
-        9 => job with { CatalogueSnapshot = draw.Chance(30) ? job.CatalogueSnapshot.Remove("offers.csv") : job.CatalogueSnapshot.SetItem(draw.Pick("offers.csv", "my items.csv"), Text(draw)) },
+        9 => job with { CatalogueSnapshot = draw.Chance(30) ? job.CatalogueSnapshot.Remove("offers.csv") : job.CatalogueSnapshot.SetItem(draw.Pick("offers.csv", "my items.csv"), new CsvText(Text(draw))) },
         10 => job with { Panels = [.. job.Panels.Select(p => p with { Make = Text(draw), Circuits = Put(p.Circuits, new ExistingCircuit { Id = id, BreakerA = Current.FromAmperes(20) }, draw) })] },
         11 => job with { Levels = [.. job.Levels.Select(l => l with { Rooms = Turned(l.Rooms, draw), Name = Text(draw) })] },
         12 => job with { Unknowns = Turned(job.Unknowns, draw), Equipment = Turned(job.Equipment, draw) },

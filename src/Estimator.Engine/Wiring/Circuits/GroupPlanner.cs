@@ -54,13 +54,14 @@ internal sealed class GroupPlanner
     /// <summary>The partitions that were the best when they were found, for tests of the search.</summary>
     internal List<ImmutableArray<ImmutableArray<int>>> Visited { get; private set; } = [];
 
-    internal ImmutableArray<DraftCircuit> Plan()
+    /// <param name="passes">Passes of the local search at most.</param>
+    internal ImmutableArray<DraftCircuit> Plan(int passes)
     {
         ImmutableArray<ImmutableArray<int>> circuits = [[.. Enumerable.Range(0, Units.Length)]];
         if (_group.Pinned is null && Units.Length > 1)
         {
             var least = _group.Kind is CircuitKind.SmallAppliance ? (int)WiringSettings.SmallApplianceCircuits.Number() : 1;
-            var search = new CircuitSearch(Units.Length, m => Cost(m), least, (int)WiringSettings.SearchPasses.Number());
+            var search = new CircuitSearch(Units.Length, m => Cost(m), least, passes);
             circuits = search.Divide();
             Visited = search.Visited;
         }
