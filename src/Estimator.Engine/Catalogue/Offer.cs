@@ -8,4 +8,8 @@ namespace Estimator.Engine.Catalogue;
 /// <param name="PackSize">Units in the pack: pieces, or feet of a coil.</param>
 /// <param name="Price">Price of the pack.</param>
 /// <param name="Note">Where the price comes from.</param>
-public sealed record Offer(string Item, string Supplier, int PackSize, Money Price, string Note);
+public sealed record Offer(string Item, string Supplier, int PackSize, Money Price, string Note)
+{
+    /// <summary>Whether the price is invented and stands there only until a real one does: its note says so.</summary>
+    public bool IsSample => Note.Contains("sample", StringComparison.OrdinalIgnoreCase);
+}

@@ -10,6 +10,7 @@ namespace Estimator.Engine.Catalogue;
 /// <summary>What can be counted, bought and worked on, read from CSV text.</summary>
 public sealed class PartsCatalogue
 {
+    private readonly (ImmutableArray<LaborUnit> Labor, ImmutableArray<Offer> Offers) _all;
     private readonly ImmutableDictionary<string, CatalogueItem> _items;
     private readonly ImmutableDictionary<string, string> _kits;
     private readonly ILookup<string, LaborUnit> _labor;
@@ -22,6 +23,7 @@ public sealed class PartsCatalogue
         Items = items;
         Boxes = boxes;
         Hash = hash;
+        _all = (labor, offers);
         _items = items.ToImmutableDictionary(i => i.Id, StringComparer.Ordinal);
         _kits = kits;
         _labor = labor.ToLookup(l => l.Item, StringComparer.Ordinal);
@@ -79,6 +81,22 @@ public sealed class PartsCatalogue
             : Parsed<PartsCatalogue>.Failure(string.Join('\n', problems.Take(20)));
     }
 
+    /// <summary>This catalogue with a firm's own prices: an item that has one of them loses its sample offers and keeps all others.</summary>
+    /// <param name="own">The firm's own offers; those of items that the catalogue lacks are left out.</param>
+    public PartsCatalogue WithPrices(IEnumerable<Offer> own)
+    {
+        ImmutableArray<Offer> known = [.. own.Where(o => _items.ContainsKey(o.Item)).OrderBy(o => o.Item, StringComparer.Ordinal).ThenBy(o => o.Supplier, StringComparer.Ordinal).ThenBy(o => o.PackSize)];
+        var priced = known.Select(o => o.Item).ToHashSet(StringComparer.Ordinal);
+        var replaced = known.Select(o => (o.Item, o.Supplier, o.PackSize)).ToHashSet();
+        ImmutableArray<Offer> offers =
+        [
+            .. _all.Offers.Where(o => !(o.IsSample && priced.Contains(o.Item)) && !replaced.Contains((o.Item, o.Supplier, o.PackSize))),
+            .. known,
+        ];
+        var text = string.Join('\n', known.Select(o => FormattableString.Invariant($"{o.Item} {o.Supplier} {o.PackSize} {o.Price.ToDollars()}")).Prepend(Hash));
+        return known.IsEmpty ? this : new PartsCatalogue(Items, Boxes, _kits, _all.Labor, offers, HashOf(text));
+    }
+
     /// <summary>The key of the kit of a device on a circuit.</summary>
     public static string KitKey(DeviceKind kind, int amperes, bool weatherResistant)
     {
@@ -88,9 +106,8 @@ public sealed class PartsCatalogue
         return rated ? $"{word}-{amperes}{weather}" : word;
     }
 
-    private static string HashOf(IReadOnlyDictionary<string, string> files)
-    {
-        var text = string.Join('\n', FileNames.Select(n => $"{n}\n{files[n].ReplaceLineEndings("\n")}"));
-        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16];
-    }
+    private static string HashOf(IReadOnlyDictionary<string, string> files) =>
+        HashOf(string.Join('\n', FileNames.Select(n => $"{n}\n{files[n].ReplaceLineEndings("\n")}")));
+
+    private static string HashOf(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16];
 }
