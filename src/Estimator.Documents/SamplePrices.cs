@@ -1,4 +1,3 @@
-using Estimator.Engine.Catalogue;
 using Estimator.Engine.Purchase;
 
 namespace Estimator.Documents;
@@ -6,9 +5,6 @@ namespace Estimator.Documents;
 /// <summary>Tells prices that are samples from prices that somebody asks.</summary>
 internal static class SamplePrices
 {
-    /// <summary>Whether the note of the offer calls its price a sample.</summary>
-    internal static bool IsSample(Offer offer) => offer.Note.Contains("sample", StringComparison.OrdinalIgnoreCase);
-
     /// <summary>Whether any price of the purchase is a sample.</summary>
-    internal static bool In(PurchasePlan plan) => plan.Lines.Any(l => l.Packs.Any(p => IsSample(p.Offer)));
+    internal static bool In(PurchasePlan plan) => plan.Lines.Any(l => l.Packs.Any(p => p.Offer.IsSample));
 }

@@ -18,11 +18,16 @@ public static class LibreOffice
 
     private const string EverySheetAsCsv = "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,true,false,false,false,-1";
 
-    public static bool Installed => (Environment.GetEnvironmentVariable("PATH") ?? "").Split(':').Any(folder => File.Exists(Path.Combine(folder, "soffice")));
+    private static bool Installed => (Environment.GetEnvironmentVariable("PATH") ?? "").Split(':').Any(folder => File.Exists(Path.Combine(folder, "soffice")));
 
     /// <summary>Cells by book and sheet, as rows of texts.</summary>
     public static Dictionary<(string Book, string Sheet), List<string[]>> Recalculate(IReadOnlyDictionary<string, byte[]> books)
     {
+        if (!Installed)
+        {
+            throw new InvalidOperationException("soffice is not installed, so no workbook can be recalculated: install LibreOffice Calc (Debian: libreoffice-calc).");
+        }
+
         var folder = Directory.CreateTempSubdirectory("recalculated").FullName;
         try
         {

@@ -1,3 +1,4 @@
+using System.Reflection;
 using System.Text.RegularExpressions;
 using Estimator.TestKit;
 
@@ -35,6 +36,16 @@ public sealed partial class HouseRulesTests
             Assert.True(free.Count > 0, $"a cycle among {string.Join(", ", uses.Select(u => $"{u.Key} -> {string.Join(' ', u.Value.Where(uses.ContainsKey))}"))}");
             free.ForEach(f => uses.Remove(f));
         }
+    }
+
+    // A time limit would let the machine's load decide what is a length.
+    [Fact]
+    public void Patterns_OfTheEngine_HaveNoTimeLimit()
+    {
+        var patterns = typeof(JobEstimate).Assembly.GetTypes().SelectMany(t => t.GetMethods(BindingFlags.Static | BindingFlags.NonPublic | BindingFlags.Public))
+            .Where(m => m.ReturnType == typeof(Regex) && m.GetParameters().Length == 0 && m.GetCustomAttribute<GeneratedRegexAttribute>() is not null).ToList();
+        Assert.NotEmpty(patterns);
+        Assert.All(patterns, m => Assert.Equal(Regex.InfiniteMatchTimeout, ((Regex)m.Invoke(null, null)!).MatchTimeout));
     }
 
     private static IEnumerable<string> Files() => Directory.GetFiles(Source, "*.cs", SearchOption.AllDirectories).Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal));

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Estimator.Engine;
 using Estimator.Engine.Findings;
 
 namespace Estimator.Cli.Takeoffs;
@@ -14,7 +13,7 @@ internal static class CheckVerb
         var command = new Command("check", "Prints findings, worst first, with article and place; 1 where one is mandatory.") { job, catalogue };
         command.SetAction(parsed =>
         {
-            var estimate = JobEstimate.Compute(JobOptions.ReadJob(parsed.GetValue(job)!), JobOptions.ReadCatalogue(parsed.GetValue(catalogue)));
+            var estimate = JobOptions.Estimate(parsed.GetValue(job)!, parsed.GetValue(catalogue));
             foreach (var finding in estimate.Findings)
             {
                 shell.Output.WriteLine(Line(finding));

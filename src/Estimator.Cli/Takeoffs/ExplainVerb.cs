@@ -16,7 +16,7 @@ internal static class ExplainVerb
         var command = new Command("explain", "Prints the arithmetic and sources behind one takeoff or bid line.") { job, item, depth, catalogue };
         command.SetAction(parsed =>
         {
-            var estimate = JobEstimate.Compute(JobOptions.ReadJob(parsed.GetValue(job)!), JobOptions.ReadCatalogue(parsed.GetValue(catalogue)));
+            var estimate = JobOptions.Estimate(parsed.GetValue(job)!, parsed.GetValue(catalogue));
             var lines = Explainable(estimate);
             var wanted = parsed.GetValue(item)!;
             if (!lines.TryGetValue(wanted, out var node))

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using System.CommandLine;
+using Estimator.Engine;
 using Estimator.Engine.Catalogue;
 using Estimator.Engine.House;
 using Estimator.Engine.JobFiles;
@@ -17,17 +19,38 @@ internal static class JobOptions
     internal static Job ReadJob(string path)
     {
         const string Sample = "sample:";
-        var text = path.StartsWith(Sample, StringComparison.Ordinal) ? Samples.Read(path[Sample.Length..]) : Files.Read(path);
+        var text = path.StartsWith(Sample, StringComparison.Ordinal) ? Samples.Read(path[Sample.Length..]) : Cli.Files.Read(path);
         var reading = JobFile.Read(text, path);
         return reading.Ok ? reading.Job : throw new WrongInputException(string.Join('\n', reading.Problems));
     }
 
-    internal static PartsCatalogue ReadCatalogue(string? folder)
+    /// <summary>The estimate of a job: on the named folder's catalogue, else the one kept with the job, else the built-in one.</summary>
+    internal static JobEstimate Estimate(string path, string? folder)
     {
-        var files = folder is null ? BuiltIn() : FromFolder(folder);
+        var job = ReadJob(path);
+        return JobEstimate.Compute(job, ReadCatalogue(folder, job));
+    }
+
+    internal static PartsCatalogue ReadCatalogue(string? folder) => Catalogue(folder is null ? BuiltIn() : FromFolder(folder));
+
+    /// <summary>The job with the catalogue and the engine that it is priced with, so that the price can be made again anywhere.</summary>
+    internal static Job Kept(Job job, string? folder) => job with
+    {
+        EngineHash = EngineHash.Value,
+        CatalogueSnapshot = Files(folder, job).ToImmutableSortedDictionary(f => f.Key, f => new CsvText(f.Value), StringComparer.Ordinal),
+    };
+
+    private static PartsCatalogue ReadCatalogue(string? folder, Job job) => Catalogue(Files(folder, job));
+
+    private static PartsCatalogue Catalogue(Dictionary<string, string> files)
+    {
         var catalogue = PartsCatalogue.Read(files);
         return catalogue.Ok ? catalogue.Value : throw new WrongInputException(catalogue.Problem);
     }
+
+    private static Dictionary<string, string> Files(string? folder, Job job) => folder is not null ? FromFolder(folder)
+        : job.CatalogueSnapshot.IsEmpty ? BuiltIn()
+        : job.CatalogueSnapshot.ToDictionary(f => f.Key, f => f.Value.ToString(), StringComparer.Ordinal);
 
     private static Dictionary<string, string> BuiltIn() =>
         PartsCatalogue.FileNames.ToDictionary(n => n, n => Resources.Read($"catalog/{n}"), StringComparer.Ordinal);
@@ -39,6 +62,6 @@ internal static class JobOptions
             throw new WrongInputException($"--catalog: there is no folder {folder}; a folder with {string.Join(", ", PartsCatalogue.FileNames)} is accepted.");
         }
 
-        return PartsCatalogue.FileNames.Where(n => File.Exists(Path.Combine(folder, n))).ToDictionary(n => n, n => Files.Read(Path.Combine(folder, n)), StringComparer.Ordinal);
+        return PartsCatalogue.FileNames.Where(n => File.Exists(Path.Combine(folder, n))).ToDictionary(n => n, n => Cli.Files.Read(Path.Combine(folder, n)), StringComparer.Ordinal);
     }
 }

@@ -2,7 +2,7 @@ using System.CommandLine;
 using Estimator.Documents;
 using Estimator.Documents.Pricing;
 using Estimator.Documents.Tables;
-using Estimator.Engine;
+using Estimator.Engine.JobFiles;
 
 namespace Estimator.Cli.Takeoffs;
 
@@ -17,10 +17,11 @@ internal static class TakeoffVerb
         var csv = new Option<string?>("--csv") { Description = "Write a table to this file: the takeoff lines, or what --table names." };
         var table = new Option<JobTable>("--table") { Description = "Which table --csv writes.", DefaultValueFactory = _ => JobTable.Takeoff };
         var workbook = JobOptions.Workbook("Write the bid workbook to this file: customer, cost, takeoff, labor, explanations.");
-        var command = new Command("takeoff", "Runs all stages; prints cable, boxes, devices, hours and the bid.") { job, json, csv, table, workbook, catalogue };
+        var keep = new Option<string?>("--keep") { Description = "Write the job to this file with the catalogue that it was priced with, so that the price can be made again anywhere." };
+        var command = new Command("takeoff", "Runs all stages; prints cable, boxes, devices, hours and the bid.") { job, json, csv, table, workbook, keep, catalogue };
         command.SetAction(parsed =>
         {
-            var estimate = JobEstimate.Compute(JobOptions.ReadJob(parsed.GetValue(job)!), JobOptions.ReadCatalogue(parsed.GetValue(catalogue)));
+            var estimate = JobOptions.Estimate(parsed.GetValue(job)!, parsed.GetValue(catalogue));
             if (parsed.GetValue(json) is { } jsonPath)
             {
                 Files.Write(jsonPath, EstimateJson.Write(estimate));
@@ -34,6 +35,11 @@ internal static class TakeoffVerb
             if (parsed.GetValue(workbook) is { } workbookPath)
             {
                 Files.Write(workbookPath, BidWorkbook.Write(estimate, Letterhead.Blank));
+            }
+
+            if (parsed.GetValue(keep) is { } keepPath)
+            {
+                Files.Write(keepPath, JobFile.Write(JobOptions.Kept(estimate.House.Job, parsed.GetValue(catalogue))));
             }
 
             TakeoffText.Write(estimate, shell.Output);

@@ -5,31 +5,31 @@ namespace Estimator.Engine.Measures;
 
 public readonly partial record struct Length
 {
+    private const int Longest = 40;
     private const string Accepted = "a length like 12' 6\", 12' 6 1/2\", 12.5 ft, 150 in, 3.8 m, 3800 mm or, for feet and inches, 12 6 1/2";
 
+#pragma warning disable MA0009 // What is read has at most forty characters, and a time limit would let a busy machine refuse a good length.
     [GeneratedRegex(
         """^(?<sign>-)?\s*(?:(?<feet>\d+(?:\.\d+)?)\s*(?:'|′|ft|feet|foot)\s*-?\s*)?(?:(?<inches>\d+(?:\.\d+)?)(?!\s*/)(?:[\s-]+(?<num>\d+)/(?<den>\d+))?|(?<num>\d+)/(?<den>\d+))?\s*(?:"|″|in|inch|inches)?$""",
-        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
-        matchTimeoutMilliseconds: 200)]
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex FeetAndInches();
 
     [GeneratedRegex(
         """^(?<sign>-)?\s*(?<feet>\d+)\s+(?<inches>\d+)(?:[\s-]+(?<num>\d+)/(?<den>\d+))?$""",
-        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
-        matchTimeoutMilliseconds: 200)]
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex BareFeetAndInches();
 
     [GeneratedRegex(
         """^(?<value>-?\d+(?:\.\d+)?)\s*(?<unit>m|cm|mm|metres?|meters?)$""",
-        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
-        matchTimeoutMilliseconds: 200)]
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Metric();
+#pragma warning restore MA0009
 
     /// <summary>Reads a length as people write it; see the message for the forms. A bare number without a unit is refused.</summary>
     public static Parsed<Length> Parse(string text)
     {
         var trimmed = text.Trim();
-        if (trimmed.Length is 0 or > 40)
+        if (trimmed.Length is 0 or > Longest)
         {
             return Refused(text);
         }
