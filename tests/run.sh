@@ -13,6 +13,11 @@ if ! dotnet --version >/dev/null 2>&1; then
   exit 2
 fi
 
+if ! command -v soffice >/dev/null 2>&1; then
+  echo "tests/run.sh: LibreOffice Calc is missing, which recalculates the workbooks: install the Debian package libreoffice-calc." >&2
+  exit 2
+fi
+
 # The tests of the databases need a PostgreSQL server: the one that ESTIMATOR_POSTGRES names, or a private one for this run.
 if [ -z "${ESTIMATOR_POSTGRES:-}" ]; then
   trap 'tests/postgres.sh stop' EXIT
