@@ -31,7 +31,7 @@ mkdir -p "$results"
 
 dotnet build Estimator.sln -c Release -v quiet
 
-projects=(tests/Estimator.Engine.Tests tests/Estimator.Documents.Tests tests/Estimator.Cli.Tests tests/Estimator.Data.Tests)
+projects=(tests/Estimator.Engine.Tests tests/Estimator.Documents.Tests tests/Estimator.Cli.Tests tests/Estimator.Data.Tests tests/Estimator.Web.Tests)
 if [ -n "${ESTIMATOR_DATA:-}" ]; then
   projects+=(tests/Estimator.RealPlans.Tests)
 fi

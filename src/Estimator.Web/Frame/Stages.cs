@@ -1,0 +1,16 @@
+using System.Collections.Immutable;
+
+namespace Estimator.Web.Frame;
+
+/// <summary>The stages in the order in which data flows. A stage stands here when its page exists.</summary>
+public static class Stages
+{
+    /// <summary>All of them.</summary>
+    public static ImmutableArray<Stage> All { get; } =
+    [
+        new("overview", "Overview", StagePlace.Line, _ => ("", "")),
+    ];
+
+    /// <summary>Address of a stage of a job.</summary>
+    public static string Address(string jobId, string slug) => $"/jobs/{Uri.EscapeDataString(jobId)}/{slug}";
+}

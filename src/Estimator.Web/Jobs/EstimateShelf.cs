@@ -1,0 +1,33 @@
+using System.Collections.Concurrent;
+using Estimator.Engine.House;
+using Estimator.Web.Catalogues;
+
+namespace Estimator.Web.Jobs;
+
+/// <summary>Works estimates out away from the pages' threads and keeps the latest, so that every tab on a version of a job shares one.</summary>
+public sealed class EstimateShelf
+{
+    private const int Kept = 24;
+    private readonly ConcurrentDictionary<(string Job, int Version, string Catalogue), Lazy<Task<PricedJob>>> _estimates = new();
+    private readonly ConcurrentQueue<(string Job, int Version, string Catalogue)> _order = new();
+
+    /// <summary>The estimate of a stored version of a job.</summary>
+    public Task<PricedJob> For(Job job, int version, PricedCatalogue catalogue)
+    {
+        var key = (job.Id, version, catalogue.Parts.Hash);
+        var made = _estimates.GetOrAdd(key, k =>
+        {
+            _order.Enqueue(k);
+            return new Lazy<Task<PricedJob>>(() => Task.Run(() => PricedJob.Compute(job, version, catalogue)));
+        });
+        while (_estimates.Count > Kept && _order.TryDequeue(out var oldest))
+        {
+            _estimates.TryRemove(oldest, out _);
+        }
+
+        return made.Value;
+    }
+
+    /// <summary>An estimate of a job that is not stored, such as one with a mend tried on it.</summary>
+    public static Task<PricedJob> TryAsync(Job job, PricedCatalogue catalogue) => Task.Run(() => PricedJob.Compute(job, 0, catalogue));
+}
