@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Estimator.Engine.House;
+using Estimator.Engine.Wiring;
 using Estimator.Web.Catalogues;
 
 namespace Estimator.Web.Jobs;
@@ -8,17 +9,17 @@ namespace Estimator.Web.Jobs;
 public sealed class EstimateShelf
 {
     private const int Kept = 24;
-    private readonly ConcurrentDictionary<(string Job, int Version, string Catalogue), Lazy<Task<PricedJob>>> _estimates = new();
-    private readonly ConcurrentQueue<(string Job, int Version, string Catalogue)> _order = new();
+    private readonly ConcurrentDictionary<(string Job, int Version, string Catalogue, SearchDepth Depth), Lazy<Task<PricedJob>>> _estimates = new();
+    private readonly ConcurrentQueue<(string Job, int Version, string Catalogue, SearchDepth Depth)> _order = new();
 
     /// <summary>The estimate of a stored version of a job.</summary>
-    public Task<PricedJob> For(Job job, int version, PricedCatalogue catalogue)
+    public Task<PricedJob> For(Job job, int version, PricedCatalogue catalogue, SearchDepth depth)
     {
-        var key = (job.Id, version, catalogue.Parts.Hash);
+        var key = (job.Id, version, catalogue.Parts.Hash, depth);
         var made = _estimates.GetOrAdd(key, k =>
         {
             _order.Enqueue(k);
-            return new Lazy<Task<PricedJob>>(() => Task.Run(() => PricedJob.Compute(job, version, catalogue)));
+            return new Lazy<Task<PricedJob>>(() => Task.Run(() => PricedJob.Compute(job, version, catalogue, depth)));
         });
         while (_estimates.Count > Kept && _order.TryDequeue(out var oldest))
         {
@@ -29,5 +30,5 @@ public sealed class EstimateShelf
     }
 
     /// <summary>An estimate of a job that is not stored, such as one with a mend tried on it.</summary>
-    public static Task<PricedJob> TryAsync(Job job, PricedCatalogue catalogue) => Task.Run(() => PricedJob.Compute(job, 0, catalogue));
+    public static Task<PricedJob> TryAsync(Job job, PricedCatalogue catalogue, SearchDepth depth = SearchDepth.Quick) => Task.Run(() => PricedJob.Compute(job, 0, catalogue, depth));
 }

@@ -4,6 +4,7 @@ using Estimator.Data.Revisions;
 using Estimator.Engine.Edits;
 using Estimator.Engine.House;
 using Estimator.Engine.JobFiles;
+using Estimator.Engine.Wiring;
 using Estimator.Web.Catalogues;
 
 namespace Estimator.Web.Jobs;
@@ -57,6 +58,9 @@ public sealed class JobDesk(JobStore store, EstimateShelf estimates, CatalogueSh
 
     /// <summary>Whether the price in sight is of no saved revision.</summary>
     public bool Provisional => LastRevision is null || EditsSinceRevision > 0;
+
+    /// <summary>How far the search for the wiring goes: quick while edits are not in a revision, thorough for what a document shows.</summary>
+    public SearchDepth Depth => Provisional ? SearchDepth.Quick : SearchDepth.Thorough;
 
     /// <summary>What the last edit of this tab did to the price.</summary>
     public PriceChange? LastChange { get; private set; }
@@ -153,9 +157,10 @@ public sealed class JobDesk(JobStore store, EstimateShelf estimates, CatalogueSh
     /// <summary>Saves a revision of the job as it stands, once its estimate is there.</summary>
     public async Task<RevisionSummary?> SaveRevisionAsync(string note, CancellationToken token = default)
     {
-        var priced = await estimates.For(Job, Version, catalogues.Current);
+        var priced = await estimates.For(Job, Version, catalogues.Current, SearchDepth.Thorough);
         var saved = await store.SaveRevisionAsync(priced.Job.Id, new NewRevision(priced.Version, priced.Estimate, priced.Catalogue.Files, note, Me), token);
         LastRevision = saved ?? LastRevision;
+        Recompute();
         news.Tell(priced.Job.Id, this);
         Changed?.Invoke();
         return saved;
@@ -243,9 +248,9 @@ public sealed class JobDesk(JobStore store, EstimateShelf estimates, CatalogueSh
     // Edits that come while an estimate is made are priced together in the next one: the newest job counts.
     private async Task WorkAsync()
     {
-        while (_job is { } job && (Priced?.Version != Version || Priced.Job.Id != job.Id || Priced.Catalogue != catalogues.Current))
+        while (_job is { } job && !IsPriced(job))
         {
-            var work = estimates.For(job, Version, catalogues.Current);
+            var work = estimates.For(job, Version, catalogues.Current, Depth);
             await Task.WhenAny(work);
             if (work.IsFaulted)
             {
@@ -263,6 +268,9 @@ public sealed class JobDesk(JobStore store, EstimateShelf estimates, CatalogueSh
         _working = false;
         Changed?.Invoke();
     }
+
+    private bool IsPriced(Job job) =>
+        Priced is { } priced && priced.Version == Version && priced.Job.Id == job.Id && priced.Catalogue == catalogues.Current && priced.Estimate.Depth == Depth;
 
     private void Show(PricedJob priced)
     {

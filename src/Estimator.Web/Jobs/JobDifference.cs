@@ -17,7 +17,7 @@ public sealed record JobDifference(Fact Price, Fact CableFeet, Fact Hours, int C
     /// <summary>Works it out. Takes long: not on a tab's thread.</summary>
     public static async Task<JobDifference> OfAsync(PricedJob now, Job changed)
     {
-        var then = await EstimateShelf.TryAsync(changed, now.Catalogue);
+        var then = await EstimateShelf.TryAsync(changed, now.Catalogue, now.Estimate.Depth);
         var page = new PageWriter(PageNumber);
         Fact Change(string label, Fact after, Fact before) => page.Compute(
             Operation.Difference, "changed-job", label, after.Unit, after, page.Given("$", "As the job stands", before.Value, before.Unit));

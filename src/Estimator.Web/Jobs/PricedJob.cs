@@ -1,6 +1,7 @@
 using Estimator.Engine;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.House;
+using Estimator.Engine.Wiring;
 using Estimator.Web.Catalogues;
 using Estimator.Web.Explanations;
 using Estimator.Web.Overview;
@@ -29,9 +30,9 @@ public sealed record PricedJob
     public required FigureSource Source { get; init; }
 
     /// <summary>Works everything out. Takes long: never on a circuit's thread.</summary>
-    public static PricedJob Compute(Job job, int version, PricedCatalogue catalogue)
+    public static PricedJob Compute(Job job, int version, PricedCatalogue catalogue, SearchDepth depth)
     {
-        var estimate = JobEstimate.Compute(job, catalogue.Parts);
+        var estimate = JobEstimate.Compute(job, catalogue.Parts, depth);
         var figures = JobFigures.Of(estimate);
         return new PricedJob
         {
