@@ -18,6 +18,11 @@ if ! command -v soffice >/dev/null 2>&1; then
   exit 2
 fi
 
+if ! [ -x /usr/bin/chromium ]; then
+  echo "tests/run.sh: Chromium is missing, with which the pages are looked at: install the Debian package chromium." >&2
+  exit 2
+fi
+
 # The tests of the databases need a PostgreSQL server: the one that ESTIMATOR_POSTGRES names, or a private one for this run.
 if [ -z "${ESTIMATOR_POSTGRES:-}" ]; then
   trap 'tests/postgres.sh stop' EXIT
@@ -31,7 +36,7 @@ mkdir -p "$results"
 
 dotnet build Estimator.sln -c Release -v quiet
 
-projects=(tests/Estimator.Engine.Tests tests/Estimator.Documents.Tests tests/Estimator.Cli.Tests tests/Estimator.Data.Tests tests/Estimator.Web.Tests)
+projects=(tests/Estimator.Engine.Tests tests/Estimator.Documents.Tests tests/Estimator.Cli.Tests tests/Estimator.Data.Tests tests/Estimator.Web.Tests tests/Estimator.Browser.Tests)
 if [ -n "${ESTIMATOR_DATA:-}" ]; then
   projects+=(tests/Estimator.RealPlans.Tests)
 fi

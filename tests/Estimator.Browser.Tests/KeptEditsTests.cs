@@ -1,6 +1,7 @@
 using Estimator.Cli;
 using Estimator.Engine;
 using Estimator.Engine.JobFiles;
+using Estimator.Engine.Wiring;
 using Estimator.TestKit;
 
 namespace Estimator.Browser.Tests;
@@ -11,12 +12,12 @@ public sealed class KeptEditsTests(RunningPages pages)
     [Theory]
     [InlineData("Basement finish", "basement-finish")]
     [InlineData("Two-storey house", "two-storey-house")]
-    public async Task Price_OfASample_IsTheEngines(string title, string name)
+    public async Task Price_WhileAJobIsEdited_IsTheEnginesQuickOne(string title, string name)
     {
         await using var visit = await pages.OpenAsync(Screen.Desk);
         await visit.StartSampleAsync(title);
         var job = JobFile.Read(Samples.Read(name), name).Job;
-        Assert.Equal(decimal.Round(JobEstimate.Compute(job, Catalogues.Shipped).Bid.Price.Value, 0, MidpointRounding.AwayFromZero), await visit.PriceAsync());
+        Assert.Equal(decimal.Round(JobEstimate.Compute(job, Catalogues.Shipped, SearchDepth.Quick).Bid.Price.Value, 0, MidpointRounding.AwayFromZero), await visit.PriceAsync());
     }
 
     [Fact]

@@ -45,7 +45,7 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>The likely price as the strip shows it, in whole dollars.</summary>
     public async Task<decimal> PriceAsync()
     {
-        var figure = Page.Locator(".price .n").First;
+        var figure = Page.Locator(".price .mid button[data-n]");
         await figure.WaitForAsync();
         return decimal.Parse((await figure.InnerTextAsync()).Trim('$', ' '), System.Globalization.NumberStyles.Number, System.Globalization.CultureInfo.InvariantCulture);
     }
