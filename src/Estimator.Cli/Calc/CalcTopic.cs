@@ -19,22 +19,28 @@ internal sealed record CalcTopic(string Name, string Words, string Example, Immu
         ["title"] = Words,
         ["type"] = "object",
         ["additionalProperties"] = false,
-        ["properties"] = new JsonObject(Fields.Select(f => KeyValuePair.Create<string, JsonNode?>(f.Name, Property(f)))),
+        ["properties"] = Properties(Fields),
     };
+
+    private static JsonObject Properties(ImmutableArray<CalcField> fields) =>
+        new(fields.Select(f => KeyValuePair.Create<string, JsonNode?>(f.Name, Property(f))));
 
     private static JsonObject Property(CalcField field)
     {
         JsonObject form = field.Form switch
         {
-            "number" => new JsonObject { ["type"] = "number" },
+            "number" or "whole" => Number(field),
             "flag" => new JsonObject { ["type"] = "boolean" },
-            "numbers" => new JsonObject { ["type"] = new JsonArray("number", "array"), ["items"] = new JsonObject { ["type"] = "number" } },
+            "numbers" => new JsonObject { ["type"] = new JsonArray("number", "array"), ["items"] = Number(field) },
             "texts" => new JsonObject { ["type"] = new JsonArray("string", "array"), ["items"] = new JsonObject { ["type"] = "string" } },
-            "sizes" => new JsonObject { ["type"] = "object", ["additionalProperties"] = new JsonObject { ["type"] = "integer", ["minimum"] = 0 } },
-            "objects" => new JsonObject { ["type"] = "array", ["items"] = new JsonObject { ["type"] = "object" } },
+            "sizes" => new JsonObject { ["type"] = "object", ["additionalProperties"] = new JsonObject { ["type"] = "integer", ["minimum"] = 0, ["maximum"] = CalcField.LargestCount } },
+            "objects" => new JsonObject { ["type"] = "array", ["items"] = new JsonObject { ["type"] = "object", ["additionalProperties"] = false, ["properties"] = Properties(field.Of) } },
             _ => new JsonObject { ["type"] = "string" },
         };
         form["description"] = field.Words;
         return form;
     }
+
+    private static JsonObject Number(CalcField field) =>
+        new() { ["type"] = field.Form == "whole" ? "integer" : "number", ["minimum"] = field.Least, ["maximum"] = field.Most };
 }

@@ -57,15 +57,10 @@ internal static class CalcVerb
 
     private static JsonObject Run(CalcTopic topic, JsonObject input, string path, int year)
     {
-        var unknown = input.Select(p => p.Key).FirstOrDefault(k => topic.Fields.All(f => f.Name != k));
-        if (unknown is not null)
-        {
-            throw new WrongInputException($"standard input: {path}.{unknown}: found a field that {topic.Name} does not have; accepted: {string.Join(", ", topic.Fields.Select(f => f.Name))}.");
-        }
-
+        CalcInput.RefuseUnknown(input, topic.Fields, path, topic.Name);
         try
         {
-            return topic.Run(new CalcInput(input, path, EditionOf(input, path) ?? year));
+            return topic.Run(new CalcInput(input, topic.Fields, path, EditionOf(input, path) ?? year));
         }
         catch (Exception e) when (e is OverflowException or DivideByZeroException)
         {

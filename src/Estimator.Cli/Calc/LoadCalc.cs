@@ -11,11 +11,11 @@ internal static class LoadCalc
 {
     private static readonly ImmutableArray<CalcField> Fields =
     [
-        CalcTopics.EditionField, new("area_sqft", "number", "Floor area."), new("small_appliance_circuits", "number", "Small-appliance circuits."), new("laundry_circuits", "number", "Laundry circuits."),
+        CalcTopics.EditionField, new("area_sqft", "number", "Floor area."), CalcField.Count("small_appliance_circuits", "Small-appliance circuits."), CalcField.Count("laundry_circuits", "Laundry circuits."),
         new("cooking_va", "numbers", "Nameplates of ranges, ovens and cooktops."), new("dryers_va", "numbers", "Nameplates of dryers."), new("fastened_va", "numbers", "Nameplates of other fastened appliances."),
         new("fastened_120v_va", "numbers", "Those of them that run at 120 V."), new("evse_va", "numbers", "EV supply equipment."), new("heat_va", "numbers", "Electric space heat."),
-        new("heat_controls", "number", "Separate controls of the heat."), new("cooling_va", "numbers", "Cooling, or a heat pump's compressor."), new("heat_pump", "flag", "Whether compressor and heat run together."),
-        new("new_heat_or_cooling_va", "numbers", "Heat or cooling that is new to an existing dwelling."), new("volts", "number", "Service voltage, 240 where left out."), new("lighting_volts", "number", "Voltage of lighting circuits, 120 where left out."),
+        CalcField.Count("heat_controls", "Separate controls of the heat."), new("cooling_va", "numbers", "Cooling, or a heat pump's compressor."), new("heat_pump", "flag", "Whether compressor and heat run together."),
+        new("new_heat_or_cooling_va", "numbers", "Heat or cooling that is new to an existing dwelling."), CalcField.Volts("volts", "Service voltage, 240 where left out."), CalcField.Volts("lighting_volts", "Voltage of lighting circuits, 120 where left out."),
         new("service_a", "number", "Service rating to be judged."),
     ];
 
@@ -42,9 +42,7 @@ internal static class LoadCalc
 
         answer["hvac_used"] = sheet.HeatUsed switch { true => "heat", false => "cooling", null => null };
         answer["min_service_a"] = LoadRules.ServiceLeast.Number();
-        var service = StandardBreakers.AtLeast(Math.Max(sheet.Amperes.Value, LoadRules.ServiceLeast.Number())).Number();
-        answer["service_a"] = service;
-        answer["service_copper"] = ServiceConductors.ForRating(service)?.Text("copper");
+        Service(answer, Math.Max(sheet.Amperes.Value, LoadRules.ServiceLeast.Number()));
         if (input.OptionalNumber("service_a") is { } rating)
         {
             answer["fits"] = sheet.ExactAmperes.Value <= rating;
@@ -52,6 +50,18 @@ internal static class LoadCalc
 
         Circuits(input, answer);
         return answer;
+    }
+
+    // Beyond the tables no rating and no conductor is named; the note says so.
+    private static void Service(JsonObject answer, decimal amperes)
+    {
+        var service = amperes <= StandardBreakers.Largest ? StandardBreakers.AtLeast(amperes).Number() : (decimal?)null;
+        answer["service_a"] = service;
+        answer["service_copper"] = service is { } rating ? ServiceConductors.ForRating(rating)?.Text("copper") : null;
+        if (service is null)
+        {
+            answer["note"] = $"The tables end at {StandardBreakers.Largest} A: a service of this size is for an engineer and the utility.";
+        }
     }
 
     private static LoadInput Input(CalcInput input)
@@ -69,7 +79,7 @@ internal static class LoadCalc
             FastenedOnNeutral = Va("fastened_120v_va"),
             Evse = Va("evse_va"),
             SpaceHeat = Va("heat_va"),
-            HeatControls = (int)(input.OptionalNumber("heat_controls") ?? 1),
+            HeatControls = input.Has("heat_controls") ? input.Whole("heat_controls") : 1,
             Cooling = Va("cooling_va"),
             HeatPump = input.Flag("heat_pump"),
             NewHeatOrCooling = Va("new_heat_or_cooling_va"),

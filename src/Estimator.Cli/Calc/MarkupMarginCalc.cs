@@ -10,7 +10,7 @@ internal static class MarkupMarginCalc
     internal static CalcTopic Topic { get; } = new(
         "markup_margin", "Price from cost with markup or margin, and one from the other",
         """{"cost": 100, "markup_percent": 20}""",
-        [CalcTopics.EditionField, new("cost", "number", "Cost."), new("markup_percent", "numbers", "Profit on cost."), new("margin_percent", "number", "Profit on price.")],
+        [CalcTopics.EditionField, new("cost", "number", "Cost."), new("markup_percent", "numbers", "Profit on cost."), new("margin_percent", "number", "Profit on price.", 0m, 99.99m)],
         Run);
 
     private static JsonObject Run(CalcInput input)

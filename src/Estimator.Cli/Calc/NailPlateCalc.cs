@@ -13,7 +13,18 @@ internal static class NailPlateCalc
         [CalcTopics.EditionField, new("member_depth_in", "number", "Depth of the member."), new("hole_in", "number", "Diameter of the hole."), new("offset_in", "number", "How far the hole's middle is off the member's.")],
         input =>
         {
-            var edge = (input.Number("member_depth_in") - input.Number("hole_in")) / 2m - Math.Abs(input.OptionalNumber("offset_in") ?? 0);
+            var (depth, hole) = (input.Number("member_depth_in"), input.Number("hole_in"));
+            if (hole >= depth)
+            {
+                throw input.Wrong("hole_in", $"{hole} in", $"a hole smaller than the member's {depth} in");
+            }
+
+            var edge = (depth - hole) / 2m - (input.OptionalNumber("offset_in") ?? 0);
+            if (edge < 0)
+            {
+                throw input.Wrong("offset_in", $"{input.Number("offset_in")} in", $"an offset to {(depth - hole) / 2m} in, where the hole stays in the member");
+            }
+
             return new JsonObject { ["edge_in"] = edge, ["plate"] = edge < TakeoffRules.EdgeDistance.Number() };
         });
 }

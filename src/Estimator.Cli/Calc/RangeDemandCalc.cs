@@ -15,7 +15,7 @@ internal static class RangeDemandCalc
         [
             CalcTopics.EditionField, new("ranges_kw", "numbers", "Ratings of ranges."), new("ovens_kw", "numbers", "Ratings of wall ovens."), new("cooktops_kw", "numbers", "Ratings of cooktops."),
             new("dryers_kva", "numbers", "Ratings of dryers."), new("one_branch_circuit", "flag", "One cooktop and up to two ovens on one branch circuit in one room."),
-            new("note_3", "flag", "Columns A and B for each group, beside column C."), new("volts", "number", "Voltage, 240 where left out."),
+            new("note_3", "flag", "Columns A and B for each group, beside column C."), CalcField.Volts("volts", "Voltage, 240 where left out."),
         ],
         Run);
 

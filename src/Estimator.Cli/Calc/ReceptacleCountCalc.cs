@@ -15,7 +15,7 @@ internal static class ReceptacleCountCalc
         [
             CalcTopics.EditionField, new("room_ft", "numbers", "Width and depth of a room; its walls less the openings are one space."), new("openings_ft", "numbers", "Widths of doorways of that room."),
             new("wall_spaces_ft", "numbers", "Wall spaces."), new("counters_in", "numbers", "Straight pieces of wall counter."), new("islands_sqft", "numbers", "Islands and peninsulas by area."),
-            new("hallways_ft", "numbers", "Hallways on their centre line."), new("garage_bays", "number", "Vehicle bays."), new("basement_portions", "number", "Unfinished basement portions."),
+            new("hallways_ft", "numbers", "Hallways on their centre line."), CalcField.Count("garage_bays", "Vehicle bays."), CalcField.Count("basement_portions", "Unfinished basement portions."),
             new("one_family", "flag", "Whether it is a one-family dwelling: outdoors and laundry are then answered."),
         ],
         Run);
@@ -30,7 +30,13 @@ internal static class ReceptacleCountCalc
                 throw input.Wrong("room_ft", $"{room.Length} numbers", "width and depth");
             }
 
-            var wall = 2 * (room[0] + room[1]) - input.Numbers("openings_ft").Sum();
+            var round = 2 * (room[0] + room[1]);
+            var wall = round - input.Numbers("openings_ft").Sum();
+            if (wall < 0)
+            {
+                throw input.Wrong("openings_ft", $"{round - wall} ft together", $"openings to {round} ft, the walls of the room");
+            }
+
             answer["wall_ft"] = wall;
             answer["count"] = ReceptacleCounts.WallSpace(Length.FromFeet(wall));
         }

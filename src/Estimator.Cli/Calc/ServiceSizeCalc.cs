@@ -12,8 +12,8 @@ internal static class ServiceSizeCalc
         """{"find": "lighting_circuits", "area_sqft": 1500, "volts": 120}""",
         [
             CalcTopics.EditionField, new("find", "text", "service_conductors, grounding_conductor, lighting_circuits, area_per_circuit or general_load."), new("rating_a", "number", "Service rating."),
-            new("device_a", "number", "Overcurrent device."), new("area_sqft", "number", "Floor area."), new("floors_ft", "objects", "Floors by width_ft and length_ft."), new("va_per_sqft", "number", "Unit load; left out, the table's."),
-            new("volts", "number", "Voltage, 120 where left out."), new("circuit_a", "number", "Circuit rating."), new("small_appliance", "number", "Small-appliance circuits."), new("laundry", "number", "Laundry circuits."),
+            new("device_a", "number", "Overcurrent device."), new("area_sqft", "number", "Floor area."), new("floors_ft", "objects", "Floors by width_ft and length_ft.") { Of = [new("width_ft", "number", "Width."), new("length_ft", "number", "Length.")] }, new("va_per_sqft", "number", "Unit load; left out, the table's."),
+            CalcField.Volts("volts", "Voltage, 120 where left out."), new("circuit_a", "number", "Circuit rating.", 1m), CalcField.Count("small_appliance", "Small-appliance circuits."), CalcField.Count("laundry", "Laundry circuits."),
         ],
         Run);
 

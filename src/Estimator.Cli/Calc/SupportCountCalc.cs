@@ -36,6 +36,11 @@ internal static class SupportCountCalc
             throw input.Wrong("first_from_box_in", $"{ends.Length} numbers", "the distance at each end");
         }
 
+        if (ends.Sum() > 12m * input.Number("run_ft"))
+        {
+            throw input.Wrong("first_from_box_in", $"{ends.Sum()} in together", $"distances within the run's {12m * input.Number("run_ft")} in");
+        }
+
         Fact Inches(string field, decimal value) => input.Page.Given(field, field, Length.FromInches(value));
         return new JsonObject { ["fasteners"] = Support.Fasteners(input.Page, Inches("run", 12m * input.Number("run_ft")), Inches("first", ends[0]), Inches("last", ends[1])).Value };
     }

@@ -15,7 +15,7 @@ internal static class VoltageDropCalc
         [
             CalcTopics.EditionField, new("size", "text", "Wire size."), new("amperes", "number", "Current."), new("load_va", "number", "Load, where the current is not given."),
             new("one_way_ft", "number", "Length, one way."), new("ohm_per_kft", "number", "Resistance of a thousand feet; left out, the table's."), new("k", "number", "K in ohm-circular mils a foot, instead."),
-            new("volts", "number", "Voltage of the source."), new("phases", "number", "1 or 3."), new("percent", "number", "Accepted drop, in percent."),
+            CalcField.Volts("volts", "Voltage of the source."), new("phases", "whole", "1 or 3.", 1m, 3m), new("percent", "number", "Accepted drop, in percent.", 0m, 100m),
             new("find", "text", "drop (left out), resistance, longest, lowest_voltage or power."), new("length_ft", "number", "Length of a conductor whose resistance is wanted."),
         ],
         Run);
@@ -67,11 +67,13 @@ internal static class VoltageDropCalc
         }
 
         var size = input.Size("size");
-        if (!Conductors.Has(size))
+        var column = input.Has("k") ? "area_cmil" : "ac_ohm_per_kft_cu_pvc_75C";
+        if (!Conductors.Has(size) || !Conductors.For(size).Has(column))
         {
-            throw input.Wrong("size", $"'{size}'", $"one of {string.Join(", ", Conductors.All.Select(c => c.Key))}");
+            throw input.Wrong("size", $"'{size}'", $"one of {string.Join(", ", Conductors.All.Where(c => c.Has(column)).Select(c => c.Key))}");
         }
 
-        return input.OptionalNumber("k") is { } k ? k / Conductors.For(size).Number("area_cmil") : Conductors.For(size).Number("ac_ohm_per_kft_cu_pvc_75C") / 1000m;
+        var figure = Conductors.For(size).Number(column);
+        return input.OptionalNumber("k") is { } k ? k / figure : figure / 1000m;
     }
 }

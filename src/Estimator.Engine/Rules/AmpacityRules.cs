@@ -12,7 +12,12 @@ public static class AmpacityRules
     }
 
     /// <summary>The adjustment for a number of current-carrying conductors, in percent.</summary>
-    public static decimal Adjustment(int conductors) => RuleTables.Of("conductor_adjustment").Rows.Last(r => r.Number("from") <= conductors).Number("percent");
+    /// <exception cref="ArgumentOutOfRangeException">There is no conductor.</exception>
+    public static decimal Adjustment(int conductors)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(conductors, 1);
+        return RuleTables.Of("conductor_adjustment").Rows.Last(r => r.Number("from") <= conductors).Number("percent");
+    }
 
     /// <summary>The device of a single appliance at most, percent of its rated current.</summary>
     public static decimal AppliancePercent => RuleTables.Of("appliance_devices")["percent"].Number();

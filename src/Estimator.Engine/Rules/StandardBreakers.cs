@@ -14,6 +14,12 @@ public static class StandardBreakers
     /// <summary>The ratings, smallest first.</summary>
     public static ImmutableArray<RuleRow> All => [.. Table.Rows.Where(r => r.Key.StartsWith('a'))];
 
+    /// <summary>The smallest rating, in amperes.</summary>
+    public static decimal Smallest => All[0].Number();
+
+    /// <summary>The largest rating of the table, in amperes.</summary>
+    public static decimal Largest => All[^1].Number();
+
     /// <summary>The smallest rating of at least so many amperes; the largest where none is.</summary>
     public static RuleRow AtLeast(decimal amperes) => All.FirstOrDefault(r => r.Number() >= amperes) ?? All[^1];
 
