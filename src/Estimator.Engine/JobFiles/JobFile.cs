@@ -29,6 +29,11 @@ public static class JobFile
                 return JobReading.Refused(refused);
             }
 
+            if (EmptyEntries.Of(file, fileName) is { IsEmpty: false } empty)
+            {
+                return JobReading.Refused(empty);
+            }
+
             var job = file.Deserialize<Job>(JobJson.Options);
             return job is null
                 ? JobReading.Refused(new JobProblem(fileName, "$", "nothing", "an object with schema, id, name, levels and panels"))

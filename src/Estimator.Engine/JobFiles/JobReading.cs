@@ -22,5 +22,7 @@ public sealed class JobReading
 
     internal static JobReading Refused(JobProblem problem) => new(null, [problem]);
 
+    internal static JobReading Refused(ImmutableArray<JobProblem> problems) => new(null, problems);
+
     internal static JobReading Of(Job job, ImmutableArray<JobProblem> problems) => new(job, problems);
 }

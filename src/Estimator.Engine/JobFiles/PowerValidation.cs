@@ -1,5 +1,6 @@
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
+using Estimator.Engine.Rules;
 
 namespace Estimator.Engine.JobFiles;
 
@@ -23,7 +24,7 @@ internal static class PowerValidation
 
         foreach (var (pin, c) in job.Pins.Circuits.Select((x, i) => (x, i)))
         {
-            Amperes($"$.pins.circuits[{c}].breaker_a", pin.BreakerA, problems);
+            problems.Range($"$.pins.circuits[{c}].breaker_a", pin.BreakerA?.ToAmperes(), StandardBreakers.Smallest, JobLimits.PanelAmperes, "amperes");
         }
     }
 
@@ -51,7 +52,14 @@ internal static class PowerValidation
 
         problems.Range($"{path}.load_va", equipment.LoadVa?.ToVoltAmperes(), 0, JobLimits.VoltAmperes, "volt-amperes");
         Amperes($"{path}.minimum_circuit_ampacity_a", equipment.MinimumCircuitAmpacityA, problems);
-        Amperes($"{path}.maximum_overcurrent_device_a", equipment.MaximumOvercurrentDeviceA, problems);
+        problems.Range(
+            $"{path}.maximum_overcurrent_device_a", equipment.MaximumOvercurrentDeviceA?.ToAmperes(), StandardBreakers.Smallest, JobLimits.PanelAmperes, "amperes");
+        if (equipment.MaximumOvercurrentDeviceA < equipment.MinimumCircuitAmpacityA)
+        {
+            problems.Add(
+                $"{path}.maximum_overcurrent_device_a", $"{equipment.MaximumOvercurrentDeviceA}",
+                $"at least minimum_circuit_ampacity_a, {equipment.MinimumCircuitAmpacityA}, as every nameplate has it");
+        }
     }
 
     private static void Amperes(string path, Current? found, ProblemList problems) =>

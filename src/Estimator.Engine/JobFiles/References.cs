@@ -92,12 +92,32 @@ internal static class References
             {
                 problems.Add($"$.panels[{p}].fed_from", $"'{from}'", $"the id of another panel: {string.Join(", ", panels.Where(x => x != panel.Id))}");
             }
+            else if (FeedsItself(job, panel))
+            {
+                problems.Add($"$.panels[{p}].fed_from", $"'{panel.FedFrom}', which is fed from this panel in turn", "panels that lead to the service panel, which is fed from none");
+            }
         }
 
         foreach (var (pin, i) in job.Pins.Circuits.Select((x, i) => (x, i)).Where(x => !panels.Contains(x.x.Panel)))
         {
             problems.Add($"$.pins.circuits[{i}].panel", $"'{pin.Panel}'", $"the id of a panel: {string.Join(", ", panels)}");
         }
+    }
+
+    private static bool FeedsItself(Job job, Panel panel)
+    {
+        var at = panel.FedFrom;
+        for (var steps = 0; at is not null && steps < job.Panels.Length; steps++)
+        {
+            if (at == panel.Id)
+            {
+                return true;
+            }
+
+            at = job.Panels.FirstOrDefault(p => p.Id == at)?.FedFrom;
+        }
+
+        return false;
     }
 
     private static void OnWall(Job job, string roomId, WallSpot? spot, string path, ProblemList problems)

@@ -53,7 +53,27 @@ public sealed class BadJobTests : IDisposable
     [InlineData("$.panels[0].other_area_sq_ft", "-1", "a number of square feet")]
     [InlineData("$.panels[0].circuits[0].breaker_a", "0", "1 to 600 amperes")]
     [InlineData("$.equipment", """[{"id":"e9","kind":"other","room":"closet","minimum_circuit_ampacity_a":5000}]""", "1 to 600 amperes")]
-    [InlineData("$.pins", """{"circuits":[{"id":"c","panel":"P1","outlets":[],"breaker_a":0}]}""", "1 to 600 amperes")]
+    [InlineData("$.pins", """{"circuits":[{"id":"c","panel":"P1","outlets":[],"breaker_a":0}]}""", "15 to 600 amperes")]
+    [InlineData("$.equipment", """[{"id":"e9","kind":"other","room":"closet","maximum_overcurrent_device_a":12}]""", "15 to 600 amperes")]
+    [InlineData("$.equipment", """[{"id":"e9","kind":"other","room":"closet","minimum_circuit_ampacity_a":25,"maximum_overcurrent_device_a":20}]""", "at least minimum_circuit_ampacity_a, 25 A")]
+    [InlineData("$.levels", "[null]", "leave the null out")]
+    [InlineData("$.levels[0].rooms[1].fixtures", "[null]", "leave the null out")]
+    [InlineData("$.panels[0].circuits", "[null]", "leave the null out")]
+    [InlineData("$.proposals", "[null]", "leave the null out")]
+    [InlineData("$.panels[0].fed_from", "\"P1\"", "the id of another panel")]
+    [InlineData("$.panels", """[{"id":"A","room":"mech","rating_a":100,"spaces":20,"fed_from":"B"},{"id":"B","room":"mech","rating_a":100,"spaces":20,"fed_from":"A"}]""", "lead to the service panel")]
+    [InlineData("$.controls", """[{"id":"c","switches":["family/recessed_light-1"],"loads":[]}]""", "the id of a switch")]
+    [InlineData("$.controls", """[{"id":"c","switches":[],"loads":["family/recessed_light-1"]}]""", "1 to 200 switches")]
+    [InlineData("$.controls", """[{"id":"c","switches":["bath/single_pole_switch-1"],"loads":["bath/single_pole_switch-2"]}]""", "a light, a fan or a half-hot receptacle")]
+    [InlineData("$.controls", """[{"id":"c","switches":["bath/single_pole_switch-1"],"loads":["family/duplex_receptacle-1"]}]""", "a light, a fan or a half-hot receptacle")]
+    [InlineData("$.controls", """[{"id":"c","switches":["bath/single_pole_switch-1"],"loads":["bath/exhaust_fan-1#fan"]}]""", "a ceiling fan before #fan or #light")]
+    [InlineData("$.controls", """[{"id":"c","switches":["bath/single_pole_switch-1","bath/single_pole_switch-1"],"loads":[]}]""", "each switch in one control")]
+    [InlineData("$.controls", """[{"id":"c","switches":["bath/single_pole_switch-1"],"loads":["bath/exhaust_fan-1","bath/exhaust_fan-1"]}]""", "each load in one control")]
+    [InlineData("$.pins", """{"circuits":[{"id":"c","panel":"P1","outlets":["bath/single_pole_switch-1"]}]}""", "switches follow what they control")]
+    [InlineData("$.pins", """{"circuits":[{"id":"c","panel":"P1","outlets":["family/smoke_co_alarm-1","family/smoke_co_alarm-1"]}]}""", "each outlet on one circuit")]
+    [InlineData("$.pins", """{"circuits":[{"id":"c","panel":"P1","outlets":[],"runs":[{"from":"nobody","to":"family/duplex_receptacle-1"}]}]}""", "a panel, device or piece of equipment")]
+    [InlineData("$.levels[0].rooms[0].placed", """[{"id":"bath/exhaust_fan-1","kind":"dimmer","at":["1'","1'"]}]""", "an id that nothing else has")]
+    [InlineData("$.code.amendments", """[{"id":"a","kind":"add","rule":"x"},{"id":"a","kind":"add","rule":"y"}]""", "an id that nothing else has")]
     [InlineData("$.levels[0].framing", """{"stud_depth":"0'"}""", "0' 1\" to 2' 0\"")]
     [InlineData("$.levels[0].rooms[0].placed", """[{"id":"x","kind":"dimmer","wall":{"side":1,"offset":"1'"},"height":"9'"}]""", "0' 0\" to 8' 0\"")]
     public void Takeoff_WrongValue_SaysWhereAndWhatIsAccepted(string path, string value, string accepted)
@@ -66,6 +86,24 @@ public sealed class BadJobTests : IDisposable
         Assert.Contains(accepted, message, StringComparison.Ordinal);
         Assert.Contains("found", message, StringComparison.Ordinal);
         Assert.Contains("accepted", message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Takeoff_CountOfZero_IsAsGoodAsNone()
+    {
+        var job = Sample();
+        Put(job, "$.levels[0].rooms[0].counts[1].count", 0);
+        Assert.Equal((0, ""), Takeoff(job.ToJsonString()));
+    }
+
+    [Fact]
+    public void Takeoff_LevelOfVoidsAlone_IsReached()
+    {
+        var job = Sample();
+        job["levels"]!.AsArray().Add(JsonNode.Parse("""
+            {"id":"U","elevation":"9'","rooms":[{"id":"shaft","kind":"void","size":{"width":"9'","depth":"9'"},"at":["0'","0'"],"counts":[{"kind":"duplex_receptacle","count":1}]}]}
+            """));
+        Assert.Equal((0, ""), Takeoff(job.ToJsonString()));
     }
 
     [Theory]
