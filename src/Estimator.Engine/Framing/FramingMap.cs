@@ -154,7 +154,7 @@ public sealed class FramingMap
     }
 
     // From the lower level's joists up: each level that is passed, and the upper one where its ceiling is the goal, is climbed in a stud bay at a
-    // corner of one of its rooms, the one that makes the way shortest.
+    // corner of one of its rooms, the one that makes the way shortest; where it has no room with walls, below the goal.
     private OverheadWay Climb(Placement low, Placement high)
     {
         var top = high.Mount is Mount.Ceiling ? high.Level : high.Level - 1;
@@ -164,7 +164,7 @@ public sealed class FramingMap
         };
         for (var level = low.Level; level <= top; level++)
         {
-            var goals = level == top ? [high.Spot] : Risers(level + 1);
+            IEnumerable<PlanPoint> goals = level == top ? [high.Spot] : Risers(level + 1).DefaultIfEmpty(high.Spot);
             ways = [.. goals.Select(g => ways.Select(w => Extend(w, level, g)).MinBy(w => (w.Bridged, w.Length, w.Across)))];
         }
 

@@ -34,7 +34,7 @@ public static class HousePlacement
         var path = RoomPath(house.Job, room.Source);
         var stated = room.Source.Placed.Select((p, i) => new LaidDevice(p.Id, p.Kind, p.Serves, Stated(house, room, p, $"{path}.placed[{i}]", placing), p.OwnerSupplied));
         var counting = new CountPlacing(placing);
-        var counted = room.Source.Counts.GroupBy(c => (c.Kind, c.Serves)).OrderBy(g => g.Key)
+        var counted = room.Source.Counts.Where(c => c.Count > 0).GroupBy(c => (c.Kind, c.Serves)).OrderBy(g => g.Key)
             .SelectMany(g => counting.Places(room.Index, g.Key.Kind, g.Key.Serves, g.Sum(c => c.Count))
                 .Select((p, i) => new LaidDevice(CountedId(room.Source, g.Key.Kind, g.Key.Serves, i + 1), g.Key.Kind, g.Key.Serves, p, OwnerSupplied: false)));
         return stated.OrderBy(d => d.Kind).ThenBy(d => d.Serves).ThenBy(d => d.Place.Spot).ThenBy(d => d.Place.Height).ThenBy(d => d.Id, StringComparer.Ordinal).Concat(counted);
