@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Estimator.Web.Figures;
 
 namespace Estimator.Web.Frame;
 
@@ -9,6 +10,7 @@ public static class Stages
     public static ImmutableArray<Stage> All { get; } =
     [
         new("overview", "Overview", StagePlace.Line, _ => ("", "")),
+        new("site", "Site", StagePlace.Line, p => (American.Number(p.Job.Unknowns.Length), "unknown")),
     ];
 
     /// <summary>Address of a stage of a job.</summary>

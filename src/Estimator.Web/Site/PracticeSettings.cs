@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using Estimator.Engine.House;
+using Estimator.Engine.Rules;
+using Estimator.Web.Entries;
+
+namespace Estimator.Web.Site;
+
+/// <summary>The ways of working that can be stated, in the order in which a job meets them.</summary>
+public static class PracticeSettings
+{
+    private const string NoSource = "common practice, no source";
+
+    /// <summary>All of them.</summary>
+    public static ImmutableArray<PracticeSetting> All { get; } =
+    [
+        PracticeSetting.OfLength(ReceptacleRules.WallBetween, p => p.ReceptacleSpacing, (p, x) => p with { ReceptacleSpacing = x }, "Wall receptacles apart at most; the code's own limit still holds"),
+        PracticeSetting.OfLength(PracticeDefaults.ReceptacleHeight, p => p.ReceptacleHeight, (p, x) => p with { ReceptacleHeight = x }),
+        PracticeSetting.OfLength(PracticeDefaults.SwitchHeight, p => p.SwitchHeight, (p, x) => p with { SwitchHeight = x }),
+        PracticeSetting.OfCount(PracticeDefaults.OutletsPer20A, p => p.OutletsPer20A, (p, x) => p with { OutletsPer20A = x }),
+        PracticeSetting.OfCount(PracticeDefaults.OutletsPer15A, p => p.OutletsPer15A, (p, x) => p with { OutletsPer15A = x }),
+        PracticeSetting.OfChoice(
+            "Lights and receptacles on one circuit", "apart: lights on 15 A", NoSource,
+            [new("", "by default"), new(Option.Yes, "together on 20 A"), new(Option.No, "apart")],
+            p => Option.Of(p.MixLightsAndReceptacles), (p, v) => p with { MixLightsAndReceptacles = Option.YesNoOf(v) }),
+        PracticeSetting.OfChoice(
+            "Ground-fault protection sits in", "whichever costs less", "planning costs of this job",
+            Option.Of<GroundFaultBy>("by default", SiteWords.Of), p => p.GroundFaultBy?.ToString() ?? "", (p, v) => p with { GroundFaultBy = Option.Member<GroundFaultBy>(v) }),
+        PracticeSetting.OfChoice(
+            "Wiring method", SiteWords.Of(WiringMethod.NmB), NoSource,
+            Option.Of<WiringMethod>("by default", SiteWords.Of), p => p.WiringMethod?.ToString() ?? "", (p, v) => p with { WiringMethod = Option.Member<WiringMethod>(v) }),
+        PracticeSetting.OfLength(PracticeDefaults.BoxTail, p => p.BoxTail, (p, x) => p with { BoxTail = x }),
+        PracticeSetting.OfLength(PracticeDefaults.PanelTail, p => p.PanelTail, (p, x) => p with { PanelTail = x }),
+        PracticeSetting.OfPercent(PracticeDefaults.RunSlackPercent, p => p.RunSlackPercent, (p, x) => p with { RunSlackPercent = x }),
+        PracticeSetting.OfPercent(PracticeDefaults.BranchVoltageDropPercent, p => p.BranchVoltageDropPercent, (p, x) => p with { BranchVoltageDropPercent = x }),
+        PracticeSetting.OfLength(PracticeDefaults.MaximumWallThickness, p => p.MaximumWallThickness, (p, x) => p with { MaximumWallThickness = x }),
+        PracticeSetting.OfChoice(
+            "House during the work", "empty", NoSource,
+            [new(Option.No, "empty"), new(Option.Yes, "lived in and furnished")], p => Option.Of(p.Occupied), (p, v) => p with { Occupied = v == Option.Yes }),
+    ];
+}

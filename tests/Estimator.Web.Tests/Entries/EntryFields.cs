@@ -1,0 +1,20 @@
+using AngleSharp.Dom;
+using Bunit;
+using Microsoft.AspNetCore.Components;
+
+namespace Estimator.Web.Tests.Entries;
+
+/// <summary>Finds fields by the words that a reader goes by, and types into them.</summary>
+internal static class EntryFields
+{
+    internal static IElement Field(IRenderedComponent<IComponent> part, string label)
+    {
+        var named = part.FindAll("input, select").FirstOrDefault(f => f.GetAttribute("aria-label") == label);
+        return named ?? part.Find($"#{part.FindAll("label").First(l => l.TextContent == label).GetAttribute("for")}");
+    }
+
+    internal static Task StateAsync(IRenderedComponent<IComponent> part, string label, object typed) =>
+        Field(part, label).ChangeAsync(new ChangeEventArgs { Value = typed });
+
+    internal static Task PressAsync(IRenderedComponent<IComponent> part, string words) => part.FindAll("button.lk").First(b => b.TextContent == words).ClickAsync(new());
+}
