@@ -11,11 +11,10 @@ namespace Estimator.Documents.House;
 internal static partial class PlaceWords
 {
     /// <summary>The room's name; its id where it has none.</summary>
-    internal static string Room(FramedRoom room) => room.Source.Name.Length > 0 ? room.Source.Name : room.Source.Id;
+    internal static string Room(FramedRoom room) => room.Source.Called();
 
     /// <summary>The panel's name; its id where it has none.</summary>
-    internal static string Panel(JobEstimate estimate, int panel) =>
-        estimate.Layout.Panels[panel].Source is { Name.Length: > 0 } named ? named.Name : estimate.Layout.Panels[panel].Source.Id;
+    internal static string Panel(JobEstimate estimate, int panel) => estimate.Layout.Panels[panel].Source.Called();
 
     /// <summary>What a box serves, and its room.</summary>
     internal static string Box(JobEstimate estimate, int index)

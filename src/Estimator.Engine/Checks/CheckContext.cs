@@ -59,9 +59,5 @@ internal sealed class CheckContext(HouseLayout layout, ControlPlan controls, Wir
         Verified = verified ?? SeenInEdition,
     };
 
-    internal string RoomName(int room)
-    {
-        var source = layout.House.Rooms[room].Source;
-        return source.Name.Length > 0 ? source.Name : source.Id;
-    }
+    internal string RoomName(int room) => layout.House.Rooms[room].Source.Called();
 }

@@ -19,12 +19,12 @@ internal static class PanelSpaces
             if (halves > most)
             {
                 yield return context.Asked(
-                    "panel-spaces", "110.3(B)", $"Panel {Name(panel)} needs {(halves + 1) / 2} spaces and has {panel.Spaces}, {panel.TandemSpaces} of which take a tandem. Add a subpanel, or a larger panel.", [panel.Id]);
+                    "panel-spaces", "110.3(B)", $"Panel {panel.Called()} needs {(halves + 1) / 2} spaces and has {panel.Spaces}, {panel.TandemSpaces} of which take a tandem. Add a subpanel, or a larger panel.", [panel.Id]);
             }
             else if (halves > plain)
             {
                 yield return context.Asked(
-                    "panel-tandems", "110.3(B)", $"Panel {Name(panel)} fits its circuits only with tandem breakers in {(halves - plain + 1) / 2} of the {panel.TandemSpaces} spaces that take one.", [panel.Id], Severity.Advice);
+                    "panel-tandems", "110.3(B)", $"Panel {panel.Called()} fits its circuits only with tandem breakers in {(halves - plain + 1) / 2} of the {panel.TandemSpaces} spaces that take one.", [panel.Id], Severity.Advice);
             }
 
             if (panel.Existing && (panel.Make is null || panel.Series is null))
@@ -34,7 +34,7 @@ internal static class PanelSpaces
                     Code = "panel-make",
                     Severity = Severity.Advice,
                     Where = [panel.Id],
-                    Text = FormattableString.Invariant($"The make or series of panel {Name(panel)} is not stated; breakers must be those listed for it. Read its label."),
+                    Text = FormattableString.Invariant($"The make or series of panel {panel.Called()} is not stated; breakers must be those listed for it. Read its label."),
                     Article = "110.3(B)",
                     Edition = $"NEC {(int)context.Edition}",
                 };
@@ -47,7 +47,7 @@ internal static class PanelSpaces
                     Code = "feeder-not-counted",
                     Severity = Severity.Unjudged,
                     Where = [panel.Id],
-                    Text = FormattableString.Invariant($"The feeder from {from} to panel {Name(panel)} is neither sized nor counted here: price it apart."),
+                    Text = FormattableString.Invariant($"The feeder from {from} to panel {panel.Called()} is neither sized nor counted here: price it apart."),
                 };
             }
         }
@@ -55,6 +55,4 @@ internal static class PanelSpaces
 
     private static int Halves(Panel panel, int newPoles) =>
         2 * newPoles + panel.Circuits.Sum(c => c.Tandem ? c.Poles : 2 * c.Poles);
-
-    private static string Name(Panel panel) => panel.Name.Length > 0 ? panel.Name : panel.Id;
 }

@@ -21,7 +21,7 @@ internal static class SmokeAlarms
             var lived = rooms.Any(r => r.Source.Kind is not (RoomKind.Attic or RoomKind.Crawl or RoomKind.Garage or RoomKind.Outdoors or RoomKind.Void));
             if (lived && !rooms.Any(r => r.Source.Kind is not RoomKind.Bedroom && Has(r.Index)))
             {
-                yield return Missing(context, $"Level {(level.Source.Name.Length > 0 ? level.Source.Name : level.Source.Id)} has no smoke alarm outside its bedrooms. Add one near them.", level.Source.Id);
+                yield return Missing(context, $"Level {level.Source.Called()} has no smoke alarm outside its bedrooms. Add one near them.", level.Source.Id);
             }
         }
     }

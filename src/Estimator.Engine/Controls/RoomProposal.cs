@@ -88,7 +88,7 @@ internal static class RoomProposal
         Code = "switch-without-load",
         Severity = Severity.Advice,
         Where = [layout.House.Rooms[room].Source.Id, .. switches.Select(s => layout.Devices[s].Id)],
-        Text = FormattableString.Invariant($"{Name(layout, room)} has a switch with nothing left to control: add a light, say what it controls, or take the switch out."),
+        Text = FormattableString.Invariant($"{layout.House.Rooms[room].Source.Called()} has a switch with nothing left to control: add a light, say what it controls, or take the switch out."),
     };
 
     private static Finding Unswitched(HouseLayout layout, int room, List<ImmutableArray<ControlledLoad>> families) => new()
@@ -96,12 +96,6 @@ internal static class RoomProposal
         Code = "load-without-switch",
         Severity = Severity.Note,
         Where = [layout.House.Rooms[room].Source.Id, .. families.SelectMany(f => f).Select(l => layout.Devices[l.Device].Id).Distinct()],
-        Text = FormattableString.Invariant($"{Name(layout, room)} has lights or fans and no switch of its own; they are wired always on, as a lampholder with a pull chain is. Say what controls them."),
+        Text = FormattableString.Invariant($"{layout.House.Rooms[room].Source.Called()} has lights or fans and no switch of its own; they are wired always on, as a lampholder with a pull chain is. Say what controls them."),
     };
-
-    private static string Name(HouseLayout layout, int room)
-    {
-        var source = layout.House.Rooms[room].Source;
-        return source.Name.Length > 0 ? source.Name : source.Id;
-    }
 }

@@ -50,7 +50,7 @@ public static class HouseFraming
                 Code = "room-arranged",
                 Severity = Severity.Note,
                 Where = [room.Id],
-                Text = FormattableString.Invariant($"{(room.Name.Length > 0 ? room.Name : room.Id)} has sizes and no place; it was set beside the other rooms, so cable lengths are assumed."),
+                Text = FormattableString.Invariant($"{room.Called()} has sizes and no place; it was set beside the other rooms, so cable lengths are assumed."),
             });
         }
 

@@ -20,7 +20,7 @@ internal static class CircuitNames
             return source.Name.Length > 0 ? source.Name : Words(source.Kind.ToString());
         }
 
-        var rooms = boxes.Select(b => RoomName(layout, drafts[b].Place.Room)).Distinct().ToList();
+        var rooms = boxes.Select(b => layout.House.Rooms[drafts[b].Place.Room].Source.Called()).Distinct().ToList();
         var more = rooms.Count > RoomsNamed ? $" and {rooms.Count - RoomsNamed} more" : "";
         return $"{KindWords(circuit.Group.Kind)}: {string.Join(", ", rooms.Take(RoomsNamed))}{more}";
     }
@@ -40,10 +40,4 @@ internal static class CircuitNames
 
     private static string Words(string pascal) =>
         string.Concat(pascal.Select((c, i) => i > 0 && char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}" : c.ToString()));
-
-    private static string RoomName(HouseLayout layout, int room)
-    {
-        Room source = layout.House.Rooms[room].Source;
-        return source.Name.Length > 0 ? source.Name : source.Id;
-    }
 }
