@@ -38,6 +38,12 @@ public static class BidDefaults
     /// <summary>What the price is rounded up to.</summary>
     public static RuleRow RoundPriceTo => Table["round_price_to"];
 
+    /// <summary>Paid hours of a week without overtime.</summary>
+    public static RuleRow PaidHoursAWeek => Table["paid_hours_a_week"];
+
+    /// <summary>Working days of a week.</summary>
+    public static RuleRow WorkingDaysAWeek => Table["working_days_a_week"];
+
     /// <summary>Days that a bid stands.</summary>
     public static RuleRow ValidDays => Table["valid_days"];
 
