@@ -10,15 +10,15 @@ namespace Estimator.Documents.Purchase;
 /// <param name="From">Where it leaves.</param>
 /// <param name="To">Where it ends.</param>
 /// <param name="Role">What it carries.</param>
-internal sealed record CutRun(string Run, string Circuit, string From, string To, string Role)
+public sealed record CutRun(string Run, string Circuit, string From, string To, string Role)
 {
     /// <summary>The runs of the jobs by the id that a cut plan calls them.</summary>
-    internal static Dictionary<string, CutRun> Of(IEnumerable<JobEstimate> jobs) => jobs
+    public static Dictionary<string, CutRun> Of(IEnumerable<JobEstimate> jobs) => jobs
         .SelectMany(j => j.Wiring.Runs.Select(r => new CutRun(
             $"{j.House.Job.Id}: {r.Id}", j.Wiring.Circuits[r.Circuit].Name, PlaceWords.From(j, r), PlaceWords.Box(j, r.To), PlaceWords.Kind(r.Role))))
         .GroupBy(r => r.Run, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
 
     /// <summary>The run of a piece.</summary>
-    internal static CutRun For(IReadOnlyDictionary<string, CutRun> runs, CutPiece piece) =>
+    public static CutRun For(IReadOnlyDictionary<string, CutRun> runs, CutPiece piece) =>
         runs.TryGetValue(piece.Run, out var run) ? run : new CutRun(piece.Run, "", "", "", "");
 }
