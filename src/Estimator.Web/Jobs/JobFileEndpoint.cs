@@ -10,11 +10,11 @@ public static class JobFileEndpoint
     /// <summary>Maps the address.</summary>
     public static void MapJobFiles(this WebApplication app) => app.MapGet("/jobs/{jobId}/file", async (string jobId, JobStore store, CancellationToken token) =>
         await store.LoadAsync(jobId, token) is { } stored
-            ? Results.File(Encoding.UTF8.GetBytes(JobFile.Write(stored.Job)), "application/json", FileName(stored.Job.Name))
+            ? Results.File(Encoding.UTF8.GetBytes(JobFile.Write(stored.Job)), "application/json", $"{Stem(stored.Job.Name)}.json")
             : Results.NotFound());
 
-    // A name that every file system takes.
-    private static string FileName(string name)
+    /// <summary>A name that every file system takes, without its ending.</summary>
+    internal static string Stem(string name)
     {
         var kept = string.Concat(name.Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-')).Trim('-');
         while (kept.Contains("--", StringComparison.Ordinal))
@@ -22,6 +22,6 @@ public static class JobFileEndpoint
             kept = kept.Replace("--", "-", StringComparison.Ordinal);
         }
 
-        return $"{(kept.Length == 0 ? "job" : kept[..Math.Min(kept.Length, 60)])}.json";
+        return kept.Length == 0 ? "job" : kept[..Math.Min(kept.Length, 60)];
     }
 }

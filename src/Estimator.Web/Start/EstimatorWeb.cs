@@ -5,6 +5,7 @@ using Estimator.Web.Catalogues;
 using Estimator.Web.Explanations;
 using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
+using Estimator.Web.Revisions;
 using MudBlazor.Services;
 
 namespace Estimator.Web.Start;
@@ -54,6 +55,7 @@ public static class EstimatorWeb
         app.MapStaticAssets();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         app.MapJobFiles();
+        app.MapRevisionFiles();
         return app;
     }
 }

@@ -1,0 +1,62 @@
+using System.Collections.Frozen;
+using System.Globalization;
+using System.Text;
+using Estimator.Data.Companies;
+using Estimator.Data.Jobs;
+using Estimator.Documents;
+using Estimator.Documents.Pricing;
+using Estimator.Documents.Purchase;
+using Estimator.Documents.Tables;
+using Estimator.Web.Jobs;
+
+namespace Estimator.Web.Revisions;
+
+/// <summary>Hands out the documents of saved revisions; what was not saved is in no document.</summary>
+public static class RevisionFiles
+{
+    private const string Workbook = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+    private const string Table = "text/csv; charset=utf-8";
+
+    private static readonly FrozenDictionary<string, (string Type, Func<RevisionPaper, Letterhead, byte[]> Write)> Known =
+        new Dictionary<string, (string, Func<RevisionPaper, Letterhead, byte[]>)>
+        {
+            ["bid.xlsx"] = (Workbook, (paper, letterhead) => BidWorkbook.Write(paper.Estimate, letterhead)),
+            ["purchase.xlsx"] = (Workbook, (paper, letterhead) => PurchaseWorkbook.Write(paper.Estimate.Purchase, [paper.Estimate], letterhead)),
+            ["takeoff.csv"] = Csv(JobTable.Takeoff),
+            ["labor.csv"] = Csv(JobTable.Labor),
+            ["purchase.csv"] = Csv(JobTable.Purchase),
+            ["cut-plan.csv"] = Csv(JobTable.CutPlan),
+            ["circuits.csv"] = Csv(JobTable.Circuits),
+            ["devices.csv"] = Csv(JobTable.Devices),
+            ["findings.csv"] = Csv(JobTable.Findings),
+        }.ToFrozenDictionary(StringComparer.Ordinal);
+
+    /// <summary>Address of a document of a revision.</summary>
+    public static string Address(string jobId, int revision, string file) =>
+        string.Create(CultureInfo.InvariantCulture, $"/jobs/{Uri.EscapeDataString(jobId)}/revisions/{revision}/{file}");
+
+    /// <summary>Maps the addresses.</summary>
+    public static void MapRevisionFiles(this WebApplication app) => app.MapGet("/jobs/{jobId}/revisions/{number:int}/{file}", HandOutAsync);
+
+    internal static async Task<IResult> HandOutAsync(
+        string jobId, int number, string file, JobStore jobs, CompanyStore companies, EstimateShelf estimates, CancellationToken token)
+    {
+        if (!Known.TryGetValue(file, out var document) || await RevisionPaper.LoadAsync(jobs, estimates, jobId, number, token) is not { } paper)
+        {
+            return Results.NotFound();
+        }
+
+        if (!paper.Agrees)
+        {
+            return Results.Text(paper.Disagreement, "text/plain; charset=utf-8", Encoding.UTF8, StatusCodes.Status409Conflict);
+        }
+
+        var letterhead = paper.Letterhead(await companies.LoadAsync(token));
+        var bytes = await Task.Run(() => document.Write(paper, letterhead), token);
+        return Results.File(bytes, document.Type, string.Create(CultureInfo.InvariantCulture, $"{JobFileEndpoint.Stem(paper.Saved.Job.Name)}-revision-{number}-{file}"));
+    }
+
+    // The mark in front tells a spreadsheet that the text is UTF-8.
+    private static (string Type, Func<RevisionPaper, Letterhead, byte[]> Write) Csv(JobTable table) =>
+        (Table, (paper, _) => [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(JobTables.Write(paper.Estimate, table))]);
+}
