@@ -12,6 +12,7 @@ public static class Stages
         new("overview", "Overview", StagePlace.Line, _ => ("", "")),
         new("site", "Site", StagePlace.Line, p => (American.Number(p.Job.Unknowns.Length), "unknown")),
         new("plan", "Plan", StagePlace.Line, p => (FigureText.Of(p.Estimate.Takeoff.Openings, FigureForm.Whole).Number, "openings")),
+        new("takeoff", "Takeoff", StagePlace.Line, p => (American.Number(p.Figures.CableFeet.Value), "ft")),
     ];
 
     /// <summary>Address of a stage of a job.</summary>
