@@ -13,6 +13,7 @@ public static class Stages
         new("site", "Site", StagePlace.Line, p => (American.Number(p.Job.Unknowns.Length), "unknown")),
         new("plan", "Plan", StagePlace.Line, p => (FigureText.Of(p.Estimate.Takeoff.Openings, FigureForm.Whole).Number, "openings")),
         new("takeoff", "Takeoff", StagePlace.Line, p => (American.Number(p.Figures.CableFeet.Value), "ft")),
+        new("purchase", "Purchase", StagePlace.Line, p => (American.WholeDollars(p.Estimate.Purchase.Total.Value), "")),
     ];
 
     /// <summary>Address of a stage of a job.</summary>

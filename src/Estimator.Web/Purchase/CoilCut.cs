@@ -1,0 +1,18 @@
+using System.Collections.Immutable;
+using Estimator.Documents.Purchase;
+using Estimator.Engine.Explanations;
+using Estimator.Engine.Purchase;
+
+namespace Estimator.Web.Purchase;
+
+/// <summary>A coil as it is cut, ready to be drawn.</summary>
+/// <param name="Number">1 for the first coil of its cable.</param>
+/// <param name="Coil">The coil.</param>
+/// <param name="Pieces">The pieces in the order of cutting, each with the length of its run and what it is for.</param>
+/// <param name="Left">What stays on it.</param>
+public sealed record CoilCut(int Number, CutCoil Coil, ImmutableArray<(Fact Length, CutRun Run)> Pieces, Fact Left)
+{
+    /// <summary>Share of a length of feet that a piece takes, in percent, as a style wants it.</summary>
+    public static string Percent(Fact length, int feet) =>
+        FormattableString.Invariant($"{100 * length.AsLength().Value.ToFeet() / Math.Max(feet, 1):0.###}%");
+}
