@@ -21,7 +21,7 @@ public readonly record struct FigureText(string Number, string Suffix)
         Unit.Feet => new FigureText(American.Number(value, Digits(form, 1)), "ft"),
         Unit.SquareFeet => new FigureText(American.Number(value, Digits(form, 0)), "sq ft"),
         Unit.CubicInches => new FigureText(American.Number(value, Digits(form, 2)), "cu in"),
-        Unit.Hours => new FigureText(form is FigureForm.Table ? American.Fixed(value, 1) : American.Number(value, Digits(form, 1)), "h"),
+        Unit.Hours => new FigureText(form is FigureForm.Table or FigureForm.Exact ? American.Fixed(value, Digits(form, 1)) : American.Number(value, Digits(form, 1)), "h"),
         Unit.Amperes => new FigureText(American.Number(value, Digits(form, 1)), "A"),
         Unit.VoltAmperes => new FigureText(American.Number(value, Digits(form, 0)), "VA"),
         Unit.Volts => new FigureText(American.Number(value, Digits(form, 2)), "V"),

@@ -14,6 +14,7 @@ public static class Stages
         new("plan", "Plan", StagePlace.Line, p => (FigureText.Of(p.Estimate.Takeoff.Openings, FigureForm.Whole).Number, "openings")),
         new("takeoff", "Takeoff", StagePlace.Line, p => (American.Number(p.Figures.CableFeet.Value), "ft")),
         new("purchase", "Purchase", StagePlace.Line, p => (American.WholeDollars(p.Estimate.Purchase.Total.Value), "")),
+        new("labor", "Labor", StagePlace.SecondWay, p => (American.Fixed(p.Estimate.Labor.Total.Value, 1), "h")),
     ];
 
     /// <summary>Address of a stage of a job.</summary>

@@ -1,0 +1,57 @@
+using System.Globalization;
+using Estimator.Engine.House;
+using Estimator.Engine.JobFiles;
+using Estimator.Engine.Measures;
+using Estimator.Engine.Rules;
+using Estimator.Web.Figures;
+
+namespace Estimator.Web.Pricing;
+
+/// <summary>A rate of the bid that the user may state for the job; left empty it follows the bid table.</summary>
+/// <param name="Field">Its field in the job file.</param>
+/// <param name="Title">What it is.</param>
+/// <param name="Unit">Unit behind the number.</param>
+/// <param name="Read">Reads it.</param>
+/// <param name="Write">Writes it; null takes it away.</param>
+/// <param name="Default">The row that holds where nothing is stated; null where that means nothing.</param>
+/// <param name="Whole">Whether only whole numbers make sense.</param>
+public sealed record RateSetting(
+    string Field, string Title, string Unit, Func<BidSettings, decimal?> Read, Func<BidSettings, decimal?, BidSettings> Write, RuleRow? Default, bool Whole = false)
+{
+    /// <summary>What holds where the field is empty, and on what that rests.</summary>
+    public string Help => Default is not { } row
+        ? "Left empty: none."
+        : $"Left empty: {American.Number(row.Number(), 2)} ({(row.Basis is "published" ? string.Join(", ", new[] { row.Source.Title, row.Source.Edition }.Where(s => s.Length > 0)) : row.Basis)}).";
+
+    /// <summary>The stated number as it stands in its field; empty where none is stated.</summary>
+    public string Text(BidSettings bid) => Read(bid) is { } value ? value.ToString("0.####", CultureInfo.InvariantCulture) : "";
+
+    /// <summary>The change that a typed text makes, or what is wrong with it in the engine's own words.</summary>
+    public Parsed<Func<Job, Job>> Change(Job job, string text)
+    {
+        decimal? value = null;
+        if (text.Trim().Length > 0)
+        {
+            var read = RateText.Read(text);
+            if (!read.Ok)
+            {
+                return Parsed<Func<Job, Job>>.Failure(read.Problem);
+            }
+
+            value = read.Value;
+            if (Whole && value != decimal.Truncate(value.Value))
+            {
+                return Parsed<Func<Job, Job>>.Failure($"Found {American.Number(value.Value, 4)}; accepted are whole {Unit}.");
+            }
+        }
+
+        Job Next(Job j) => j with { Bid = Write(j.Bid, value) };
+        var refused = JobFile.Read(JobFile.Write(Next(job)), job.Name).Problems.FirstOrDefault(p => p.Path == $"$.bid.{Field}");
+        return refused is null
+            ? Parsed<Func<Job, Job>>.Success(Next)
+            : Parsed<Func<Job, Job>>.Failure($"Found {refused.Found}; accepted is {refused.Accepted}.");
+    }
+
+    /// <summary>What the log says of it.</summary>
+    public string Words(string text) => text.Trim().Length == 0 ? $"{Title}: as the bid table has it" : $"{Title}: {text.Trim().Trim('$', '%', ' ')} {Unit}";
+}
