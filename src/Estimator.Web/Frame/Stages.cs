@@ -11,6 +11,7 @@ public static class Stages
     [
         new("overview", "Overview", StagePlace.Line, _ => ("", "")),
         new("site", "Site", StagePlace.Line, p => (American.Number(p.Job.Unknowns.Length), "unknown")),
+        new("equipment", "Equipment", StagePlace.Line, p => (American.Number(p.Job.Equipment.Length), p.Job.Equipment.Length == 1 ? "piece" : "pieces")),
         new("plan", "Plan", StagePlace.Line, p => (FigureText.Of(p.Estimate.Takeoff.Openings, FigureForm.Whole).Number, "openings")),
         new("takeoff", "Takeoff", StagePlace.Line, p => (American.Number(p.Figures.CableFeet.Value), "ft")),
         new("purchase", "Purchase", StagePlace.Line, p => (American.WholeDollars(p.Estimate.Purchase.Total.Value), "")),

@@ -20,7 +20,7 @@ document.addEventListener('keydown', event => {
     event.preventDefault();
     return;
   }
-  if (!field.closest('[data-keys="entries"] td')) return;
+  if (!field.closest('.entries td')) return;
   const arrows = field.matches('input:not([type="date"])');
   const by = event.key === 'Enter' ? (event.shiftKey ? -1 : 1) : arrows && event.key === 'ArrowDown' && !field.list ? 1 : arrows && event.key === 'ArrowUp' && !field.list ? -1 : 0;
   if (by === 0) return;

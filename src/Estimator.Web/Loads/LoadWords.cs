@@ -1,0 +1,20 @@
+using Estimator.Engine.Loads;
+
+namespace Estimator.Web.Loads;
+
+/// <summary>Trade words for the methods of a dwelling load calculation.</summary>
+public static class LoadWords
+{
+    /// <summary>What a method is called.</summary>
+    public static string Of(LoadWorksheet sheet) => sheet.Method switch
+    {
+        "standard" => "Standard method",
+        "optional" => "Optional method",
+        "existing" => "Existing dwelling",
+        "measured" => "Measured demand",
+        _ => sheet.Method,
+    };
+
+    /// <summary>The worksheet that decides: a measured demand outranks what is calculated, else the lowest that applies.</summary>
+    public static LoadWorksheet? Decisive(IReadOnlyList<LoadWorksheet> sheets) => sheets.FirstOrDefault(s => s.Method == "measured") ?? sheets.MinBy(s => s.Amperes.Value);
+}
