@@ -21,6 +21,7 @@ public abstract class WebContext : BunitContext, IAsyncLifetime
         Services.AddSingleton(TimeProvider.System);
         Services.AddEstimatorData(DatabaseAddress.Sqlite(Path.Combine(_folder, "test.db")));
         Services.AddSingleton<CatalogueShelf>();
+        Services.AddSingleton<LocalPriceShelf>();
         Services.AddSingleton<EstimateShelf>();
         Services.AddSingleton<JobNews>();
         Services.AddScoped<JobDesk>();

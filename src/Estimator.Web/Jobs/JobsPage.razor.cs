@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Estimator.Data.Companies;
 using Estimator.Data.Jobs;
 using Estimator.Engine.House;
 using Estimator.Engine.JobFiles;
@@ -29,6 +30,9 @@ public sealed partial class JobsPage
     private JobStore Store { get; set; } = default!;
 
     [Inject]
+    private CompanyStore Company { get; set; } = default!;
+
+    [Inject]
     private NavigationManager Navigation { get; set; } = default!;
 
     private string Summary => _jobs is { } jobs ? $"{American.Count(jobs.Length, "job")} {(_filter.Archived ? "in the archive" : "here")}." : "";
@@ -52,7 +56,7 @@ public sealed partial class JobsPage
 
     private bool IsChosen((string Title, JobState? State, bool Archived) choice) => _filter.State == choice.State && _filter.Archived == choice.Archived;
 
-    private Task StartBlankAsync() => StartAsync(JobStarts.Blank("New job"), "rooms");
+    private async Task StartBlankAsync() => await StartAsync(JobStarts.Blank("New job") with { Bid = (await Company.LoadAsync()).Rates }, "rooms");
 
     private async Task StartAsync(Job job, string stage = "overview")
     {

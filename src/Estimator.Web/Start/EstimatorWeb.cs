@@ -38,6 +38,8 @@ public static class EstimatorWeb
         builder.Services.AddMudServices();
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         builder.Services.AddSingleton<CatalogueShelf>();
+        builder.Services.AddSingleton<LocalPriceShelf>();
+        builder.Services.AddHostedService(p => p.GetRequiredService<LocalPriceShelf>());
         builder.Services.AddSingleton<EstimateShelf>();
         builder.Services.AddSingleton<JobNews>();
         builder.Services.AddScoped<JobDesk>();
