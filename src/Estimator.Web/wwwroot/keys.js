@@ -59,7 +59,7 @@ document.addEventListener('keydown', event => {
     const price = document.querySelector('.price .mid [data-n]');
     price?.focus();
     done = price !== null;
-  } else if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && !target.closest('input, textarea, select')) {
+  } else if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && (!target.closest('input, textarea, select') || target.matches('.val'))) {
     done = press(event.shiftKey ? '[data-redo]:not([disabled])' : '[data-undo]:not([disabled])');
   } else if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'y' && !target.closest('input, textarea, select')) {
     done = press('[data-redo]:not([disabled])');
@@ -88,4 +88,55 @@ document.addEventListener('keydown', event => {
 // A page whose server went away is loaded again: every edit is in the store, so nothing is lost.
 document.addEventListener('components-reconnect-state-changed', event => {
   if (event.detail?.state === 'rejected') location.reload();
+});
+
+// The grid of rooms: arrows and Enter go from cell to cell, letters act on the row, a paste of several cells goes to the page as rows.
+const gridMove = (input, rows, columns) => {
+  const cell = input.closest('td');
+  const all = [...input.closest('table').querySelectorAll('tbody tr')].filter(r => r.querySelector('.val'));
+  const row = all[Math.max(0, Math.min(all.length - 1, all.indexOf(cell.parentElement) + rows))];
+  const cells = [...row.querySelectorAll('.val')];
+  const at = [...cell.parentElement.querySelectorAll('.val')].indexOf(input) + columns;
+  const target = cells[Math.max(0, Math.min(cells.length - 1, at))];
+  if (target && target !== input) { target.focus(); target.select(); return true; }
+  if (rows) input.blur();
+  return false;
+};
+document.addEventListener('focusin', event => { if (event.target instanceof Element && event.target.matches('.roomgrid .val')) event.target.select(); });
+document.addEventListener('keydown', event => {
+  const input = event.target instanceof Element ? event.target.closest('.roomgrid .val') : null;
+  if (!input) {
+    if (event.key.toLowerCase() === 'n' && !event.ctrlKey && !event.altKey && !event.metaKey && event.target instanceof Element && !event.target.closest('input, textarea, select')) {
+      const field = document.querySelector('.newroom input');
+      if (field) { field.focus(); event.preventDefault(); }
+    }
+    return;
+  }
+  if (event.ctrlKey || event.metaKey || event.altKey) return;
+  const row = input.closest('tr');
+  let done = true;
+  switch (event.key) {
+    case 'ArrowDown': gridMove(input, 1, 0); break;
+    case 'ArrowUp': gridMove(input, -1, 0); break;
+    case 'ArrowRight': gridMove(input, 0, 1); break;
+    case 'ArrowLeft': gridMove(input, 0, -1); break;
+    case 'Enter': gridMove(input, event.shiftKey ? -1 : 1, 0); break;
+    case '+': input.closest('td').querySelectorAll('.step')[1].click(); break;
+    case '-': input.closest('td').querySelectorAll('.step')[0].click(); break;
+    case 'r': case 'R': row.querySelector('[data-repeat]')?.click(); break;
+    case 'e': case 'E': row.querySelector('[data-n]')?.click(); break;
+    case 'n': case 'N': document.querySelector('.newroom input')?.focus(); break;
+    default: done = event.key.length === 1 && !/[0-9]/.test(event.key);
+  }
+  if (done) event.preventDefault();
+});
+document.addEventListener('paste', event => {
+  const box = document.querySelector('[data-paste]');
+  const text = event.clipboardData?.getData('text/plain') ?? '';
+  const field = event.target instanceof Element ? event.target.closest('input, textarea') : null;
+  if (!box || !text.includes('\t') || (field && !field.matches('.val, .newroom input'))) return;
+  event.preventDefault();
+  box.value = text;
+  box.dispatchEvent(new Event('change', { bubbles: true }));
+  box.value = '';
 });
