@@ -5,8 +5,8 @@ using Estimator.Engine.Rules;
 
 namespace Estimator.Engine.Checks;
 
-/// <summary>Bathrooms, halls, laundries, garages, basements and the outside have their receptacles.</summary>
-/// <remarks>Source: NEC 210.52(D) to (H).</remarks>
+/// <summary>Bathrooms, halls, foyers, laundries, garages, basements and the outside have their receptacles.</summary>
+/// <remarks>Source: NEC 210.52(D) to (I).</remarks>
 internal static class RequiredReceptacles
 {
     internal static IEnumerable<Finding> Judge(CheckContext context)
@@ -19,6 +19,7 @@ internal static class RequiredReceptacles
             {
                 RoomKind.Bathroom => (1, "210.52(D)"),
                 RoomKind.Hall => (ReceptacleCounts.Hallway(HallLength.Of(framed)), "210.52(H)"),
+                RoomKind.Foyer => (ReceptacleCounts.Foyer(context.Layout.House, framed), "210.52(I)"),
                 RoomKind.Laundry => ((int)ReceptacleRules.Laundry.Number(), "210.52(F)"),
                 RoomKind.Garage => (VehicleBays.Of(context.Layout.House, room) * (int)ReceptacleRules.GarageBay.Number(), "210.52(G)(1)"),
                 RoomKind.Basement when !framed.Source.Finished => ((int)ReceptacleRules.BasementPortion.Number(), "210.52(G)(3)"),

@@ -62,7 +62,7 @@ public static class CodeMinimum
                 yield return Count(DeviceKind.DuplexReceptacle, ReceptacleCounts.Hallway(HallLength.Of(framed)));
                 break;
             case RoomKind.Foyer:
-                yield return Count(DeviceKind.DuplexReceptacle, Foyer(house, framed));
+                yield return Count(DeviceKind.DuplexReceptacle, ReceptacleCounts.Foyer(house, framed));
                 break;
             case RoomKind.Laundry:
                 yield return Count(DeviceKind.DuplexReceptacle, (int)ReceptacleRules.Laundry.Number());
@@ -88,10 +88,6 @@ public static class CodeMinimum
             ? stated.Sum(c => ReceptacleCounts.Counter(c.Length))
             : ReceptacleCounts.Counter(Length.FromSixteenths((long)(Polygons.Perimeter(framed.Corners) * ReceptacleRules.CounterShare.Number() / 100m)));
     }
-
-    private static int Foyer(FramedHouse house, FramedRoom framed) => framed.AreaSquareFeet.Value <= ReceptacleRules.FoyerArea.Number()
-        ? 0
-        : WallSpaces.Of(house, framed.Index).Count(s => Length.FromSixteenths(s.Length) >= ReceptacleRules.FoyerWall.Inches());
 
     private static IEnumerable<DeviceCount> Lights(FramedHouse house, FramedRoom framed)
     {

@@ -1,11 +1,12 @@
+using Estimator.Engine.Framing;
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Rules;
 
 namespace Estimator.Engine.Layout;
 
-/// <summary>How many receptacles a wall space, counter, island or hallway needs.</summary>
-/// <remarks>Source: NEC 210.52(A), (C), (H); the counts follow from the distances by arithmetic.</remarks>
+/// <summary>How many receptacles a wall space, counter, island, hallway or foyer needs.</summary>
+/// <remarks>Source: NEC 210.52(A), (C), (H), (I); the counts follow from the distances by arithmetic.</remarks>
 public static class ReceptacleCounts
 {
     /// <summary>For an unbroken wall space.</summary>
@@ -39,4 +40,10 @@ public static class ReceptacleCounts
     public static int Hallway(Length length) => length >= ReceptacleRules.HallwayLeast.Inches() ? 1 : 0;
 
     private static int Pieces(Length length, Length most) => (int)((length.ToNanometres() + most.ToNanometres() - 1) / most.ToNanometres());
+
+    /// <summary>Receptacles of a foyer: one for each wall space that is long enough, where the foyer is large enough.</summary>
+    /// <remarks>Source: NEC 210.52(I).</remarks>
+    internal static int Foyer(FramedHouse house, FramedRoom foyer) => foyer.AreaSquareFeet.Value <= ReceptacleRules.FoyerArea.Number()
+        ? 0
+        : WallSpaces.Of(house, foyer.Index).Count(s => Length.FromSixteenths(s.Length) >= ReceptacleRules.FoyerWall.Inches());
 }

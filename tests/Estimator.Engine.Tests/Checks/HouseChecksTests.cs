@@ -48,6 +48,8 @@ public sealed class HouseChecksTests
     [InlineData(RoomKind.Garage, 0, true)]
     [InlineData(RoomKind.Garage, 1, false)]
     [InlineData(RoomKind.Closet, 0, false)]
+    [InlineData(RoomKind.Foyer, 0, true)]
+    [InlineData(RoomKind.Foyer, 1, false)]
     public void RequiredReceptacle_ByRoom_IsFound(RoomKind kind, int receptacles, bool found) =>
         Assert.Equal(found, Has(SmallJobs.OneRoom(kind, (DeviceKind.DuplexReceptacle, receptacles)), "required-receptacle"));
 
