@@ -76,7 +76,12 @@ public sealed class PriceDraft
 
         return problems.Count > 0 ? (null, problems) : (new LocalPrice
         {
-            Item = Item, Supplier = Supplier.Trim(), PackSize = pack, Price = price, AsOf = day, Note = Note.Trim(),
+            Item = Item,
+            Supplier = Supplier.Trim(),
+            PackSize = pack,
+            Price = price,
+            AsOf = day,
+            Note = Note.Trim(),
             Version = Old is { } old && old.Supplier == Supplier.Trim() && old.PackSize == pack ? old.Version : 0,
         }, problems);
     }

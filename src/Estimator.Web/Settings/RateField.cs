@@ -25,8 +25,8 @@ public sealed record RateField(string Key, string Unit, Func<BidSettings, decima
     /// <summary>All, in the order in which a price is made.</summary>
     public static ImmutableArray<RateField> All { get; } =
     [
-        new("electrician_wage", "$ an hour", b => b.ElectricianWage?.ToDollars(), (b, v) => b with { ElectricianWage = Dollars(v) }, MostDollars),
-        new("helper_wage", "$ an hour", b => b.HelperWage?.ToDollars(), (b, v) => b with { HelperWage = Dollars(v) }, MostDollars),
+        new("electrician_wage", "$/h", b => b.ElectricianWage?.ToDollars(), (b, v) => b with { ElectricianWage = Dollars(v) }, MostDollars),
+        new("helper_wage", "$/h", b => b.HelperWage?.ToDollars(), (b, v) => b with { HelperWage = Dollars(v) }, MostDollars),
         new("helpers_per_electrician", "", b => b.HelpersPerElectrician, (b, v) => b with { HelpersPerElectrician = v }, MostHelpers),
         new("burden_percent", "%", b => b.BurdenPercent?.ToHundredths(), (b, v) => b with { BurdenPercent = Share(v) }, MostPercent),
         new("productive_percent", "%", b => b.ProductivePercent?.ToHundredths(), (b, v) => b with { ProductivePercent = Share(v) }, MostPercent) { Least = 1 },

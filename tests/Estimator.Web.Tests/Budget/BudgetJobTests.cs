@@ -16,7 +16,9 @@ public sealed class BudgetJobTests
         Gen.Int[0, BudgetTable.Rooms.Length - 1].Select(i => BudgetTable.Rooms[i].Kind), Gen.Int[4, 40], Gen.Int[4, 40], Gen.Bool, Gen.Bool, Gen.Bool,
         (kind, width, depth, close, recessed, fan) => new BudgetRoom("", "Room", kind, new RectangleSize(Length.FromFeet(width), Length.FromFeet(depth)))
         {
-            CloseReceptacles = close, RecessedLights = recessed, CeilingFan = fan,
+            CloseReceptacles = close,
+            RecessedLights = recessed,
+            CeilingFan = fan,
         });
 
     private static readonly Gen<BudgetAnswers> Answers = Gen.Select(

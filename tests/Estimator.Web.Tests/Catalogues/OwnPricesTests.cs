@@ -9,7 +9,12 @@ public sealed class OwnPricesTests
 {
     private static readonly LocalPrice Price = new()
     {
-        Item = "nm_b-12-2", Supplier = "Two words, \"quoted\"", PackSize = 250, Price = Money.FromDollars(138.25m), AsOf = new DateOnly(2026, 11, 2), Note = "=1+1 sample of text",
+        Item = "nm_b-12-2",
+        Supplier = "Two words, \"quoted\"",
+        PackSize = 250,
+        Price = Money.FromDollars(138.25m),
+        AsOf = new DateOnly(2026, 11, 2),
+        Note = "=1+1 sample of text",
     };
 
     [Fact]
