@@ -18,14 +18,7 @@ internal static class ImportVerb
             var path = parsed.GetValue(plan)!;
             var counts = parsed.GetValue(devices) is { } countsPath ? DeviceCounts.Read(Files.Read(countsPath), countsPath) : null;
             var job = PlanImport.ToJob(NeutralPlan.Read(Files.Read(path), path), Editions.Parse(parsed.GetValue(edition)!), counts);
-            var text = JobFile.Write(job);
-            var reading = JobFile.Read(text, path);
-            if (!reading.Ok)
-            {
-                throw new WrongInputException($"{path}: the plan can't be made a job:\n{string.Join('\n', reading.Problems)}");
-            }
-
-            Files.Write(parsed.GetValue(to)!, text);
+            Files.Write(parsed.GetValue(to)!, JobFile.Write(job));
             shell.Error.WriteLine($"{path}: {job.Levels.Sum(l => l.Rooms.Length)} rooms on {job.Levels.Length} levels.");
             foreach (var proposal in job.Proposals)
             {

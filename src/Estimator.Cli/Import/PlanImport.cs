@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Estimator.Engine.House;
+using Estimator.Engine.JobFiles;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Measures;
 
@@ -15,6 +16,7 @@ public static class PlanImport
     /// <param name="plan">The plan.</param>
     /// <param name="edition">The edition to propose by.</param>
     /// <param name="counts">Device counts by room; null proposes the code minimum.</param>
+    /// <exception cref="WrongInputException">The plan is no house: rooms overlap, an id stands twice, an outline has no corners.</exception>
     public static Job ToJob(NeutralPlan plan, CodeEdition edition, DeviceCounts? counts)
     {
         ImmutableArray<Level> levels = [.. plan.Levels.Select(ToLevel)];
@@ -29,7 +31,20 @@ public static class PlanImport
             Panels = [new Panel { Id = "P1", Name = "Service panel", Room = panelRoom.Id, RatingA = Current.FromAmperes(PanelAmperes), Spaces = PanelSpaces }],
             Proposals = [$"The panel's place is assumed: {(panelRoom.Name.Length > 0 ? panelRoom.Name : panelRoom.Id)}, {PanelAmperes:0} A, {PanelSpaces} spaces. Say where it hangs."],
         };
-        return counts is null ? CodeMinimum.Propose(job) : counts.Fill(job, plan.Id);
+        // What is drawn must be a house before devices are placed in it, and the job must still be one after that.
+        Check(job);
+        var filled = counts is null ? CodeMinimum.Propose(job) : counts.Fill(job, plan.Id);
+        Check(filled);
+        return filled;
+    }
+
+    private static void Check(Job job)
+    {
+        var reading = JobFile.Read(JobFile.Write(job), job.Id);
+        if (!reading.Ok)
+        {
+            throw new WrongInputException($"The plan can't be made a job:\n{string.Join('\n', reading.Problems)}");
+        }
     }
 
     private static Level ToLevel(NeutralLevel level)
@@ -101,7 +116,7 @@ public static class PlanImport
         ? new GridPoint(Snapped(at[0]), Snapped(at[1]))
         : throw new WrongInputException($"plan: a point: found {at.Count} numbers; a pair of feet is accepted.");
 
-    private static Length Snapped(decimal feet) => Math.Abs(feet) <= Engine.JobFiles.JobLimits.Feet
+    private static Length Snapped(decimal feet) => Math.Abs(feet) <= JobLimits.Feet
         ? Length.FromSixteenths(Length.FromFeet(feet).ToSixteenths())
-        : throw new WrongInputException($"plan: a length: found {feet} ft; a length to {Engine.JobFiles.JobLimits.Feet} ft is accepted.");
+        : throw new WrongInputException($"plan: a length: found {feet} ft; a length to {JobLimits.Feet} ft is accepted.");
 }
