@@ -1,5 +1,6 @@
 using Estimator.Engine.Explanations;
 using Estimator.Web.Explanations;
+using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
 
 namespace Estimator.Web.Budget;
@@ -9,7 +10,7 @@ namespace Estimator.Web.Budget;
 /// <param name="Source">What it is explained from.</param>
 public sealed record ChoiceCost(Fact Dollars, FigureSource Source)
 {
-    private const int PageNumber = -3;
+    private const int PageNumber = FigurePages.Choice;
 
     /// <summary>The cost, from both jobs worked out whole.</summary>
     public static ChoiceCost Of(PricedJob with, PricedJob without)

@@ -3,6 +3,7 @@ using Estimator.Engine.Explanations;
 using Estimator.Engine.Wiring.Circuits;
 using Estimator.Engine.Wiring.Routing;
 using Estimator.Web.Explanations;
+using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
 
 namespace Estimator.Web.Circuits;
@@ -10,7 +11,7 @@ namespace Estimator.Web.Circuits;
 /// <summary>The circuits with their figures and totals.</summary>
 public sealed class CircuitFigures
 {
-    private const int PageNumber = -4;
+    private const int PageNumber = FigurePages.Circuits;
 
     private CircuitFigures(PricedJob priced)
     {

@@ -1,6 +1,7 @@
 using Estimator.Engine.Explanations;
 using Estimator.Engine.House;
 using Estimator.Web.Explanations;
+using Estimator.Web.Figures;
 
 namespace Estimator.Web.Jobs;
 
@@ -12,7 +13,7 @@ namespace Estimator.Web.Jobs;
 /// <param name="Source">What these figures are explained from.</param>
 public sealed record JobDifference(Fact Price, Fact CableFeet, Fact Hours, int Circuits, FigureSource Source)
 {
-    private const int PageNumber = -2;
+    private const int PageNumber = FigurePages.Difference;
 
     /// <summary>Works it out. Takes long: not on a tab's thread.</summary>
     public static async Task<JobDifference> OfAsync(PricedJob now, Job changed)

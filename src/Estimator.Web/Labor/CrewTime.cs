@@ -2,6 +2,7 @@ using System.Runtime.CompilerServices;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.Rules;
 using Estimator.Web.Explanations;
+using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
 using Estimator.Web.Pricing;
 
@@ -12,7 +13,7 @@ namespace Estimator.Web.Labor;
 public sealed record CrewTime
 {
     /// <summary>Number of the page of the explanation book.</summary>
-    public const int PageNumber = -6;
+    public const int PageNumber = FigurePages.Crew;
 
     private static readonly ConditionalWeakTable<PricedJob, CrewTime> Known = [];
 

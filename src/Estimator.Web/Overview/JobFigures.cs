@@ -1,5 +1,6 @@
-using Estimator.Engine;
 using Estimator.Engine.Explanations;
+using Estimator.Engine;
+using Estimator.Web.Figures;
 
 namespace Estimator.Web.Overview;
 
@@ -7,7 +8,7 @@ namespace Estimator.Web.Overview;
 public sealed record JobFigures
 {
     /// <summary>Number of the page of the explanation book; the engine's own are zero and above.</summary>
-    public const int PageNumber = -1;
+    public const int PageNumber = FigurePages.Overview;
 
     /// <summary>Rooms.</summary>
     public required Fact Rooms { get; init; }

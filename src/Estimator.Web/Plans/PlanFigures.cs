@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Explanations;
 using Estimator.Web.Explanations;
+using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
 
 namespace Estimator.Web.Plans;
@@ -11,7 +12,7 @@ namespace Estimator.Web.Plans;
 public sealed record PlanFigures(ImmutableArray<Fact> CircuitCable, FigureSource Source)
 {
     /// <summary>Number of the page of the explanation book, apart from those of the engine and the frame.</summary>
-    public const int PageNumber = -20;
+    public const int PageNumber = FigurePages.Plan;
 
     /// <summary>The figures of an estimate.</summary>
     public static PlanFigures Of(PricedJob priced)

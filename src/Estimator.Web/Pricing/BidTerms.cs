@@ -2,6 +2,7 @@ using System.Runtime.CompilerServices;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.Rules;
 using Estimator.Web.Explanations;
+using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
 
 namespace Estimator.Web.Pricing;
@@ -12,7 +13,7 @@ namespace Estimator.Web.Pricing;
 public sealed record BidTerms(Fact ValidDays, FigureSource Source)
 {
     /// <summary>Number of the page of the explanation book.</summary>
-    public const int PageNumber = -2;
+    public const int PageNumber = FigurePages.Bid;
 
     private static readonly ConditionalWeakTable<PricedJob, BidTerms> Known = [];
 

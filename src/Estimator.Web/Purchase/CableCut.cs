@@ -5,6 +5,7 @@ using Estimator.Engine.Explanations;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Purchase;
 using Estimator.Web.Explanations;
+using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
 
 namespace Estimator.Web.Purchase;
@@ -18,7 +19,7 @@ namespace Estimator.Web.Purchase;
 public sealed record CableCut(CutPlan Plan, string Description, ImmutableArray<CoilCut> Coils, Fact Left, FigureSource Source)
 {
     /// <summary>Number of the page of the explanation book.</summary>
-    public const int PageNumber = -4;
+    public const int PageNumber = FigurePages.CableCut;
 
     private static readonly ConditionalWeakTable<PricedJob, object> Known = [];
 

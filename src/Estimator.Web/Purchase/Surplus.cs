@@ -2,6 +2,7 @@ using System.Runtime.CompilerServices;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.Purchase;
 using Estimator.Web.Explanations;
+using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
 
 namespace Estimator.Web.Purchase;
@@ -12,7 +13,7 @@ namespace Estimator.Web.Purchase;
 public sealed record Surplus(Fact Left, FigureSource Source)
 {
     /// <summary>Number of the page of the explanation book.</summary>
-    public const int PageNumber = -5;
+    public const int PageNumber = FigurePages.Surplus;
 
     private static readonly ConditionalWeakTable<PricedJob, Dictionary<string, Surplus>> Known = [];
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.House;
 using Estimator.Web.Explanations;
+using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
 using Estimator.Web.Symbols;
 
@@ -10,7 +11,7 @@ namespace Estimator.Web.Rooms;
 /// <summary>Openings and cable of each room, with their explanations.</summary>
 public sealed class RoomFigures
 {
-    private const int PageNumber = -3;
+    private const int PageNumber = FigurePages.Rooms;
     private readonly Dictionary<string, (Fact Openings, Fact Cable)> _rooms = new(StringComparer.Ordinal);
 
     private RoomFigures(PricedJob priced)

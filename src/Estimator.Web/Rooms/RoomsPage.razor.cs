@@ -60,10 +60,13 @@ public sealed partial class RoomsPage
         _lineProblem = parsed.Problem;
         if (parsed.Ok)
         {
-            var (line, id) = (parsed.Value, NewId());
-            if (await Desk.EditAsync($"{line.Name}: added", j => RoomAdding.Add(j, id, line.Name, RoomWords.Guess(line.Name), line.Width, line.Depth, [])))
+            // The line is empty before the room is stored, so that the next one can be typed at once; what is refused comes back.
+            var (line, id, typed) = (parsed.Value, NewId(), _line);
+            _line = null;
+            StateHasChanged();
+            if (!await Desk.EditAsync($"{line.Name}: added", j => RoomAdding.Add(j, id, line.Name, RoomWords.Guess(line.Name), line.Width, line.Depth, [])))
             {
-                _line = null;
+                _line = typed;
             }
         }
     }

@@ -1,6 +1,7 @@
 using Estimator.Engine.Explanations;
 using Estimator.Engine.Rules;
 using Estimator.Web.Explanations;
+using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
 
 namespace Estimator.Web.Site;
@@ -11,7 +12,7 @@ namespace Estimator.Web.Site;
 /// <param name="Source">What both are explained from.</param>
 public sealed record UnknownEffect(Fact Dollars, Fact Percent, FigureSource Source)
 {
-    private const int PageNumber = -21;
+    private const int PageNumber = FigurePages.Unknowns;
 
     /// <summary>The effect in an estimate.</summary>
     public static UnknownEffect Of(PricedJob priced)

@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.Takeoff;
 using Estimator.Web.Explanations;
+using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
 
 namespace Estimator.Web.Takeoff;
@@ -16,7 +17,7 @@ namespace Estimator.Web.Takeoff;
 public sealed record ItemCategory(string Id, string Title, ImmutableArray<TakeoffLine> Lines, Fact? Total, FigureSource Source)
 {
     /// <summary>Number of the page of the explanation book.</summary>
-    public const int PageNumber = -3;
+    public const int PageNumber = FigurePages.Takeoff;
 
     // Only things of a kind make a sum that somebody can use: boxes do, clamps and staples together do not.
     private static readonly ImmutableArray<string> Alike = ["cable", "box", "device", "plate", "breaker", "luminaire", "alarm"];

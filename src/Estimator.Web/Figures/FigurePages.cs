@@ -1,0 +1,18 @@
+namespace Estimator.Web.Figures;
+
+/// <summary>Pages of the explanation book that the web adds for figures which no stage made. They lie below zero, each once, so that any two may be opened together.</summary>
+internal static class FigurePages
+{
+    internal const int Overview = -1;
+    internal const int Bid = -2;
+    internal const int Takeoff = -3;
+    internal const int CableCut = -4;
+    internal const int Surplus = -5;
+    internal const int Crew = -6;
+    internal const int Circuits = -7;
+    internal const int Rooms = -8;
+    internal const int Choice = -9;
+    internal const int Difference = -10;
+    internal const int Plan = -11;
+    internal const int Unknowns = -12;
+}
