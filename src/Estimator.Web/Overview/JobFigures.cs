@@ -1,5 +1,5 @@
-using Estimator.Engine.Explanations;
 using Estimator.Engine;
+using Estimator.Engine.Explanations;
 using Estimator.Web.Figures;
 
 namespace Estimator.Web.Overview;
