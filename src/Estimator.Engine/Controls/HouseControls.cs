@@ -17,6 +17,7 @@ public static class HouseControls
         foreach (var control in layout.House.Job.Controls)
         {
             groups.Add(Stated(layout, control, taken));
+            findings.AddRange(SwitchKinds.Misfits(layout, groups[^1]));
         }
 
         var byRoom = Enumerable.Range(0, layout.Devices.Length).ToLookup(d => layout.Devices[d].Place.Room);

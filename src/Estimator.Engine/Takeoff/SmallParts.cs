@@ -4,7 +4,7 @@ using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring;
-using Estimator.Engine.Wiring.Boxes;
+using Estimator.Engine.Wiring.Joints;
 using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Takeoff;
@@ -17,9 +17,9 @@ internal sealed class SmallParts(HouseLayout layout, WiringPlan wiring, LineColl
     {
         foreach (var box in wiring.Boxes)
         {
-            foreach (var splice in box.Splices)
+            foreach (var joint in box.Joints.Where(j => j.Connector))
             {
-                Connector(splice, wiring.Circuits[box.Circuit].Id);
+                Connector(joint, wiring.Circuits[box.Circuit].Id);
             }
         }
 
@@ -29,9 +29,9 @@ internal sealed class SmallParts(HouseLayout layout, WiringPlan wiring, LineColl
         }
     }
 
-    private void Connector(Splice splice, string circuit)
+    private void Connector(Joint joint, string circuit)
     {
-        var size = splice.Function is ConductorFunction.Ground ? "ground" : TakeoffRules.ConnectorFor(splice.Size, splice.Conductors).Text("connector");
+        var size = joint.Function is ConductorFunction.Ground ? "ground" : TakeoffRules.ConnectorFor(joint.Size, joint.Conductors).Text("connector");
         lines.AddOne($"connector-{size}", "Connector", circuit);
     }
 

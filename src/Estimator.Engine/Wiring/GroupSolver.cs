@@ -11,6 +11,7 @@ using Estimator.Engine.Panels;
 using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring.Boxes;
 using Estimator.Engine.Wiring.Circuits;
+using Estimator.Engine.Wiring.Joints;
 using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Wiring;
@@ -25,12 +26,35 @@ internal sealed class GroupSolver(
     internal SolvedGroup Solve(WiringGroup group, int pageNumber, Action<SearchTrace> visited)
     {
         var page = new PageWriter(pageNumber);
-        var findings = new List<Finding>();
+        var search = Planner(group, page);
+        var planned = search.Plan((int)(depth is SearchDepth.Quick ? WiringSettings.QuickSearchPasses : WiringSettings.SearchPasses).Number());
+        visited(new SearchTrace(group, search.Units, [.. search.Visited]));
+        var best = Solved(group, search, planned, page);
+        // The search knows conductors by rating alone. Where a circuit then took a thicker one, a division that looked dearer may be the cheaper.
+        if (best.Circuits.Any(c => c.Wire > c.Draft.Rating.Wire))
+        {
+            best = search.Visited.Select(v => Anew(group, pageNumber, v)).Append(best).MinBy(s => s.Circuits.Sum(c => c.CostE4(layout.House.Job, costs)))!;
+        }
+
+        return best;
+    }
+
+    private GroupPlanner Planner(WiringGroup group, PageWriter page)
+    {
         var rating = Rate(group, page);
-        var planner = new GroupPlanner(layout, controls, drafts, group, costs, _limits, rating, rating.Wire);
-        var planned = planner.Plan((int)(depth is SearchDepth.Quick ? WiringSettings.QuickSearchPasses : WiringSettings.SearchPasses).Number());
-        visited(new SearchTrace(group, planner.Units, [.. planner.Visited]));
-        var solved = planned.Select((c, i) => Finish(c, i, page, findings)).ToImmutableArray();
+        return new GroupPlanner(layout, controls, drafts, group, costs, _limits, rating, rating.Wire);
+    }
+
+    private SolvedGroup Anew(WiringGroup group, int pageNumber, ImmutableArray<ImmutableArray<int>> circuits)
+    {
+        var page = new PageWriter(pageNumber);
+        return Solved(group, Planner(group, page), circuits, page);
+    }
+
+    private SolvedGroup Solved(WiringGroup group, GroupPlanner planner, ImmutableArray<ImmutableArray<int>> circuits, PageWriter page)
+    {
+        var findings = new List<Finding>();
+        var solved = circuits.Select((c, i) => Finish(planner.Draft(c), i, page, findings)).ToImmutableArray();
         return new SolvedGroup(group, solved, [.. findings], page.ToPage());
     }
 
@@ -114,7 +138,8 @@ internal sealed class GroupSolver(
     {
         var box = drafts[index];
         var loads = BoxLoads.Of(layout, box, tree.Legs, draft.Wire);
-        var terminals = draft.Units.First(u => u.Boxes.Contains(index)).Terminals[index];
+        var unit = draft.Units.First(u => u.Boxes.Contains(index));
+        var handsOn = (protects && draft.GroundFault is ProtectedBy.First) || ProtectionNeeds.ProtectsItself(layout, box);
         var (item, required, fits) = choice.For(loads, page);
         return new Box
         {
@@ -131,7 +156,7 @@ internal sealed class GroupSolver(
             Fits = fits,
             OwnGroundFault = protects,
             CableEntries = loads.Entering.Length,
-            Splices = Splicing.Of(loads, terminals, protects || ProtectionNeeds.ProtectsItself(layout, box)),
+            Joints = new Joining(index, draft.Wire, unit.NeutralOrigins).Of(tree.Legs, unit.Terminals[index], handsOn),
         };
     }
 

@@ -5,6 +5,7 @@ using Estimator.Engine.Layout;
 using Estimator.Engine.Panels;
 using Estimator.Engine.Wiring.Boxes;
 using Estimator.Engine.Wiring.Circuits;
+using Estimator.Engine.Wiring.Joints;
 using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Wiring;
@@ -49,8 +50,7 @@ internal sealed class PlanAssembly(HouseLayout layout, ImmutableArray<DraftBox> 
         for (var i = 0; i < solved.Boxes.Length; i++)
         {
             _boxNumber[solved.Tree.Boxes[i]] = firstBox + i;
-            _boxes.Add(solved.Boxes[i] with { Circuit = number });
-            _costE4 += costs.Prices.BoxE4(solved.Boxes[i].Gangs);
+            _boxes.Add(solved.Boxes[i] with { Circuit = number, Joints = [.. solved.Boxes[i].Joints.Select(j => Numbered(j, firstRun))] });
         }
 
         _runs.AddRange(solved.Runs.Select(r => r with
@@ -60,7 +60,7 @@ internal sealed class PlanAssembly(HouseLayout layout, ImmutableArray<DraftBox> 
             From = r.From < 0 ? -1 : _boxNumber[r.From],
             To = _boxNumber[r.To],
         }));
-        _costE4 += CostOf(group, solved);
+        _costE4 += solved.CostE4(layout.House.Job, costs);
         _circuits.Add(ToCircuit(group, solved, id, firstBox, firstRun));
     }
 
@@ -77,28 +77,23 @@ internal sealed class PlanAssembly(HouseLayout layout, ImmutableArray<DraftBox> 
         Wire = solved.Wire,
         Boxes = [.. Enumerable.Range(firstBox, solved.Boxes.Length)],
         Runs = [.. Enumerable.Range(firstRun, solved.Runs.Length)],
+        PanelEnds = [.. solved.Runs.SelectMany((r, i) => r.From < 0 ? AtPanel(r, firstRun + i) : [])],
         Outlets = solved.Draft.Units.Sum(u => u.Outlets),
         LoadVa = solved.LoadVa,
         VoltageDropPercent = solved.DropPercent,
         Pinned = group.Pinned is not null,
     };
 
-    // The same sum whether a plan was found or pinned: each cable by its own kind, a panel entry for each cable that leaves the panel,
-    // the breaker, the receptacle that protects, and a little for each room that the circuit enters.
-    private long CostOf(WiringGroup group, SolvedCircuit solved)
+    private static Joint Numbered(Joint joint, int firstRun) => joint with { Ends = [.. joint.Ends.Select(e => e with { Run = firstRun + e.Run })] };
+
+    private static IEnumerable<PanelEnd> AtPanel(Run homeRun, int number) => homeRun.Conductors.Select(c => new PanelEnd(number, c.Colour, c.Net.Function switch
     {
-        var total = costs.Prices.BreakerE4(solved.Draft.Rating.Poles, solved.Draft.Protection);
-        total += solved.Draft.Units.SelectMany(u => u.Rooms).Distinct().Count() * costs.Prices.RoomE4;
-        total += solved.Boxes.Count(b => b.OwnGroundFault) * costs.Prices.GroundFaultReceptacleE4;
-
-        foreach (var leg in solved.Tree.Legs)
-        {
-            total += costs.Best(leg.From, leg.To, FeedCable.Of(layout.House.Job, solved.Wire, leg.Nets.Length)).CostE4;
-            total += leg.Role is RunRole.HomeRun ? costs.Prices.PanelEntryE4 : 0;
-        }
-
-        return total;
-    }
+        ConductorFunction.Hot when c.Net == Net.SecondHot => PanelTerminal.SecondPole,
+        ConductorFunction.Hot => PanelTerminal.Breaker,
+        ConductorFunction.Neutral => PanelTerminal.Neutral,
+        ConductorFunction.Ground => PanelTerminal.Ground,
+        _ => throw new InvalidOperationException($"A home run carries no {c.Net.Function} conductor."),
+    }));
 
     private string NextId(WiringGroup group)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Globalization;
 using Estimator.Engine.House;
+using Estimator.Engine.Tests.Wiring.Simulation;
 using Estimator.TestKit;
 using Estimator.TestKit.Houses;
 
@@ -62,6 +63,6 @@ public sealed class RandomHouseTests
             return [$"{e.GetType().Name}: {e.Message} {e.StackTrace?.Split('\n').FirstOrDefault()}"];
         }
 
-        return WiringInvariants.Problems(estimate).Concat(ExplanationCheck.Problems(estimate.Book));
+        return WiringInvariants.Problems(estimate).Concat(estimate.Wiring.Circuits.SelectMany(c => new CircuitTester(estimate, c).Problems())).Concat(ExplanationCheck.Problems(estimate.Book));
     }
 }

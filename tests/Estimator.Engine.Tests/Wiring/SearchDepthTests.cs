@@ -8,6 +8,7 @@ namespace Estimator.Engine.Tests.Wiring;
 public sealed class SearchDepthTests
 {
     private const int Houses = 120;
+    private const int Controls = 12;
 
     [Fact]
     public void Thorough_OfAnyHouse_CostsNoMoreThanQuick()
@@ -26,5 +27,7 @@ public sealed class SearchDepthTests
     public void Estimate_OfADepth_SaysWhich() =>
         Assert.Equal(SearchDepth.Quick, JobEstimate.Compute(HouseGen.Number(1), Catalogues.Shipped, SearchDepth.Quick).Depth);
 
-    private static long Cost(int house, SearchDepth depth) => JobEstimate.Compute(HouseGen.Number(house), Catalogues.Shipped, depth).Wiring.PlanningCostE4;
+    // Every other house is full of controls, so that a search has much to move.
+    private static long Cost(int house, SearchDepth depth) => JobEstimate.Compute(
+        house % 2 == 0 ? HouseGen.Number(house) : ControlHouses.Number(house, Controls), Catalogues.Shipped, depth).Wiring.PlanningCostE4;
 }

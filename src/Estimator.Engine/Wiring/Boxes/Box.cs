@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Estimator.Engine.Catalogue;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.Framing;
+using Estimator.Engine.Wiring.Joints;
 
 namespace Estimator.Engine.Wiring.Boxes;
 
@@ -47,6 +48,6 @@ public sealed record Box
     /// <summary>Cables that enter.</summary>
     public required int CableEntries { get; init; }
 
-    /// <summary>Groups of conductors joined under a connector.</summary>
-    public required ImmutableArray<Splice> Splices { get; init; }
+    /// <summary>What is joined to what in it: every conductor that enters, every screw and lead.</summary>
+    public required ImmutableArray<Joint> Joints { get; init; }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Measures;
+using Estimator.Engine.Wiring.Joints;
 using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Wiring.Boxes;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Panels;
+using Estimator.Engine.Wiring.Joints;
 
 namespace Estimator.Engine.Wiring.Circuits;
 
@@ -40,6 +41,9 @@ public sealed record Circuit
 
     /// <summary>Indexes of its runs, home run first.</summary>
     public required ImmutableArray<int> Runs { get; init; }
+
+    /// <summary>Where the conductors of its home runs end in the panel.</summary>
+    public required ImmutableArray<PanelEnd> PanelEnds { get; init; }
 
     /// <summary>Outlets on it: receptacles, lights, fans, alarms, equipment; switches are none.</summary>
     public required int Outlets { get; init; }

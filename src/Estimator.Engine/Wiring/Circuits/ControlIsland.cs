@@ -3,14 +3,16 @@ using Estimator.Engine.Controls;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Wiring.Boxes;
+using Estimator.Engine.Wiring.Joints;
 using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Wiring.Circuits;
 
 /// <summary>The cables inside a unit of controls: the feed comes to the switches, travellers run from switch box to switch box, switched legs go on to the loads.</summary>
 /// <remarks>
-/// Every switch box so gets a neutral, which meets 404.2(C) in each edition. Each cable has its own neutral beside its travellers, so all
-/// conductors of a circuit stay in one cable, 300.3(B).
+/// Every switch box so gets a neutral, which meets 404.2(C) in each edition. Travellers have a neutral of their own in their cable, so all conductors of a
+/// circuit stay in one cable, 300.3(B). It leaves the common neutral at the control's first switch and meets it nowhere again: neutrals form a tree, since
+/// conductors as thin as these may not run in parallel, 310.10(G).
 /// </remarks>
 internal sealed class ControlIsland
 {
@@ -22,8 +24,9 @@ internal sealed class ControlIsland
     private readonly Func<int, int, long> _cost;
     private readonly Dictionary<int, int> _boxOf;
     private readonly ImmutableArray<int> _path;
-    private readonly Dictionary<int, int> _position;
+    private Dictionary<int, int> _position;
     private readonly List<CableLeg> _legs = [];
+    private readonly Dictionary<int, Net> _neutralAt = [];
     private int _hotTo;
 
     internal ControlIsland(
@@ -33,8 +36,8 @@ internal sealed class ControlIsland
         (_layout, _controls, _drafts, _boxes, _groups, _cost) = (layout, controls, drafts, boxes, groups, cost);
         _boxOf = boxes.SelectMany(b => drafts[b].Devices.Select(d => (Device: d, Box: b))).ToDictionary(x => x.Device, x => x.Box);
         var switchBoxes = boxes.Where(b => drafts[b].Devices.Any(d => layout.Devices[d].Kind.IsSwitch())).ToImmutableArray();
-        _path = SwitchPath.Order(switchBoxes, panel, cost);
-        _position = _path.Select((b, i) => (b, i)).ToDictionary(x => x.b, x => x.i);
+        _path = SwitchPath.Order(switchBoxes, cost, row => CostOf(row, panel));
+        _position = Positions(_path);
     }
 
     /// <summary>The feed's first box.</summary>
@@ -57,47 +60,61 @@ internal sealed class ControlIsland
         return [.. _legs];
     }
 
-    /// <summary>What the switches of a group connect to, by device.</summary>
-    internal IEnumerable<(int Device, Terminal Terminal)> SwitchTerminals()
-    {
-        foreach (var g in _groups)
-        {
-            var row = InRow(g);
-            for (var i = 0; i < row.Length; i++)
-            {
-                yield return (row[i], new Terminal(i == 0 ? Net.Hot : Net.Traveller(g, 2 * i - 2), Lead: false));
-                yield return (row[i], new Terminal(i == row.Length - 1 ? Net.Switched(g) : Net.Traveller(g, 2 * i), Lead: false));
-                if (i > 0)
-                {
-                    yield return (row[i], new Terminal(Net.Traveller(g, 2 * i - 1), Lead: false));
-                }
+    /// <summary>By control, the box of its first switch.</summary>
+    internal ImmutableSortedDictionary<int, int> NeutralOrigins => _groups.ToImmutableSortedDictionary(g => g, Origin);
 
-                if (i < row.Length - 1)
-                {
-                    yield return (row[i], new Terminal(Net.Traveller(g, 2 * i + 1), Lead: false));
-                }
+    /// <summary>The neutral that reaches the box of a load.</summary>
+    internal Net NeutralAt(int box) => _neutralAt.GetValueOrDefault(box, Net.Neutral);
+
+    /// <summary>What the switches connect to.</summary>
+    internal IEnumerable<Terminal> SwitchTerminals() => _groups.SelectMany(g => SwitchTerminals(g, InRow(g)));
+
+    private IEnumerable<Terminal> SwitchTerminals(int group, ImmutableArray<int> row)
+    {
+        for (var i = 0; i < row.Length; i++)
+        {
+            foreach (var terminal in SwitchRow.Terminals(group, i, row.Length, row[i], _layout.Devices[row[i]].Kind))
+            {
+                yield return terminal;
+            }
+
+            yield return new Terminal(row[i], TerminalName.Ground, Net.Ground, Lead: false);
+            if (_layout.Devices[row[i]].Kind is DeviceKind.SensorSwitch)
+            {
+                yield return new Terminal(row[i], TerminalName.Neutral, Net.NeutralOf(group), Lead: false);
             }
         }
     }
 
     private void AlongThePath()
     {
-        for (var i = 0; i + 1 < _path.Length; i++)
+        var legs = new List<(int Step, CableLeg Leg)>();
+        for (var i = 0; i < _hotTo; i++)
         {
-            if (i < _hotTo)
-            {
-                _legs.Add(new CableLeg(_path[i], _path[i + 1], RunRole.Feed, [Net.Hot, Net.Neutral]));
-            }
+            legs.Add((i, new CableLeg(_path[i], _path[i + 1], RunRole.Feed, [Net.Hot, Net.Neutral])));
+        }
 
-            foreach (var g in _groups)
+        foreach (var g in _groups)
+        {
+            legs.AddRange(Travellers(g, InRow(g)));
+        }
+
+        _legs.AddRange(legs.OrderBy(l => l.Step).Select(l => l.Leg));
+    }
+
+    // Travellers step from switch box to switch box. Where they double back, since a four-way stands beyond the last three-way, no second neutral goes along.
+    private IEnumerable<(int Step, CableLeg Leg)> Travellers(int group, ImmutableArray<int> row)
+    {
+        var reached = new HashSet<int> { Position(row[0]) };
+        for (var k = 0; k + 1 < row.Length; k++)
+        {
+            var to = Position(row[k + 1]);
+            var step = Math.Sign(to - Position(row[k]));
+            for (var i = Position(row[k]); i != to; i += step)
             {
-                var row = InRow(g);
-                var pair = row.TakeWhile(s => Position(s) <= i).Count();
-                if (pair > 0 && pair < row.Length)
-                {
-                    _legs.Add(new CableLeg(
-                        _path[i], _path[i + 1], RunRole.Travellers, [Net.Traveller(g, 2 * pair - 2), Net.Traveller(g, 2 * pair - 1), Net.Neutral]));
-                }
+                var neutral = reached.Add(i + step) ? Net.NeutralOf(group) : Net.Spare;
+                yield return (Math.Min(i, i + step), new CableLeg(
+                    _path[i], _path[i + step], RunRole.Travellers, [Net.Traveller(group, 2 * k), Net.Traveller(group, 2 * k + 1), neutral]));
             }
         }
     }
@@ -118,14 +135,20 @@ internal sealed class ControlIsland
             BringHot(_position[legBox]);
         }
 
+        var neutral = NeutralFor(loads, groups, legBox);
+        foreach (var load in loads)
+        {
+            _neutralAt[load] = neutral;
+        }
+
         // One leg leaves the switch box, however many lights hang on it: a switch box is the one that overfills.
         var first = loads.MinBy(l => _cost(legBox, l));
         foreach (var (from, to) in SpanningTree.From(first, loads, _cost, Room).Prepend((From: legBox, To: first)))
         {
-            // One neutral and at most two other conductors go in one cable.
-            foreach (var pair in nets.Chunk(2))
+            // One neutral and at most two other conductors go in one cable; a second cable to the same box lends its white to nothing.
+            foreach (var (pair, i) in nets.Chunk(2).Select((p, i) => (p, i)))
             {
-                _legs.Add(new CableLeg(from, to, RunRole.SwitchedLeg, [.. pair, Net.Neutral]));
+                _legs.Add(new CableLeg(from, to, RunRole.SwitchedLeg, [.. pair, i == 0 ? neutral : Net.Spare]));
             }
         }
     }
@@ -137,7 +160,7 @@ internal sealed class ControlIsland
         var step = Math.Sign(to - from);
         for (var i = from; i != to; i += step)
         {
-            _legs.Add(new CableLeg(_path[i], _path[i + step], RunRole.SwitchedLeg, [Net.Switched(group), Net.Neutral]));
+            _legs.Add(new CableLeg(_path[i], _path[i + step], RunRole.SwitchedLeg, [Net.Switched(group), Net.Spare]));
         }
     }
 
@@ -149,15 +172,51 @@ internal sealed class ControlIsland
         }
     }
 
+    // The neutral that came with the travellers goes on to the loads; with an unswitched hot goes the common one.
+    private Net NeutralFor(ImmutableArray<int> loads, ImmutableArray<int> groups, int legBox)
+    {
+        var along = groups.First(g => _path[LastPosition(g)] == legBox);
+        return loads.Any(NeedsHot) || Origin(along) == legBox ? Net.Neutral : Net.NeutralOf(along);
+    }
+
+    private int Origin(int group) => _path[Position(InRow(group)[0])];
+
+    private static Dictionary<int, int> Positions(ImmutableArray<int> path) => path.Select((b, i) => (b, i)).ToDictionary(x => x.b, x => x.i);
+
+    // What a row of switch boxes asks for, every cable at one price: the feed of its first box, the hot along it, the travellers from switch to switch.
+    private long CostOf(ImmutableArray<int> path, int panel)
+    {
+        _position = Positions(path);
+        var along = new long[path.Length];
+        for (var i = 1; i < path.Length; i++)
+        {
+            along[i] = along[i - 1] + _cost(path[i - 1], path[i]);
+        }
+
+        var rows = _groups.Select(g => InRow(g).Select(s => along[Position(s)]).ToList()).ToList();
+        return _cost(panel, path[0]) + rows.Max(r => r[0]) + rows.Sum(r => r.Zip(r.Skip(1), (a, b) => Math.Abs(b - a)).Sum());
+    }
+
     private int LastPosition(int group) => Position(InRow(group)[^1]);
 
-    private ImmutableArray<int> InRow(int group) => [.. _controls.Groups[group].Switches.OrderBy(Position).ThenBy(s => s)];
+    private ImmutableArray<int> InRow(int group) => SwitchRow.Order(_controls.Groups[group].Switches, _layout, Position);
 
     private int Position(int device) => _position[_boxOf[device]];
 
     private IEnumerable<int> LoadBoxes() => _boxes.Where(b => !_position.ContainsKey(b));
 
-    private bool NeedsHot(int box) => _drafts[box].Devices.Any(d => _layout.Devices[d].Kind is DeviceKind.HalfHotReceptacle);
+    private bool NeedsHot(int box) => _drafts[box].Devices.Any(d => _layout.Devices[d].Kind switch
+    {
+        DeviceKind.HalfHotReceptacle => true,
+        DeviceKind.CeilingFan => PartsActedOn(d) is not (true, true),
+        _ => false,
+    });
+
+    private (bool Fan, bool Light) PartsActedOn(int device)
+    {
+        var parts = _groups.SelectMany(g => _controls.Groups[g].Loads).Where(l => l.Device == device).Select(l => l.Part).ToHashSet();
+        return (parts.Contains(LoadPart.Whole) || parts.Contains(LoadPart.Fan), parts.Contains(LoadPart.Whole) || parts.Contains(LoadPart.Light));
+    }
 
     private int Room(int box) => LoadRoom.Of(_drafts[box]);
 

@@ -4,6 +4,7 @@ using Estimator.Engine.Layout;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring.Boxes;
+using Estimator.Engine.Wiring.Joints;
 using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Wiring.Circuits;

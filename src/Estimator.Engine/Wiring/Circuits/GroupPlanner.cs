@@ -54,8 +54,9 @@ internal sealed class GroupPlanner
     /// <summary>The partitions that were the best when they were found, for tests of the search.</summary>
     internal List<ImmutableArray<ImmutableArray<int>>> Visited { get; private set; } = [];
 
+    /// <summary>How the units are best divided among circuits.</summary>
     /// <param name="passes">Passes of the local search at most.</param>
-    internal ImmutableArray<DraftCircuit> Plan(int passes)
+    internal ImmutableArray<ImmutableArray<int>> Plan(int passes)
     {
         ImmutableArray<ImmutableArray<int>> circuits = [[.. Enumerable.Range(0, Units.Length)]];
         if (_group.Pinned is null && Units.Length > 1)
@@ -66,7 +67,7 @@ internal sealed class GroupPlanner
             Visited = search.Visited;
         }
 
-        return [.. circuits.Select(c => Draft(c))];
+        return circuits;
     }
 
     /// <summary>All units of the group on one circuit.</summary>
@@ -87,7 +88,8 @@ internal sealed class GroupPlanner
         return _group.Kind is CircuitKind.Lighting && practice.OutletsPer15A is null ? byLoad : byLoad && outlets <= most;
     }
 
-    private DraftCircuit Draft(ImmutableArray<int> members)
+    /// <summary>The units of one circuit with their feed, protection and cost.</summary>
+    internal DraftCircuit Draft(ImmutableArray<int> members)
     {
         var arc = members.Any(m => Units[m].Boxes.Any(b => ProtectionNeeds.ArcFault(_layout, _drafts[b])));
         var rooms = members.SelectMany(m => Units[m].Rooms).Distinct().Count() * _costs.Prices.RoomE4;

@@ -2,66 +2,53 @@ using System.Collections.Immutable;
 
 namespace Estimator.Engine.Wiring.Circuits;
 
-/// <summary>Puts the switch boxes of a unit in a row, so that travellers pass from one to the next and never double back.</summary>
+/// <summary>Puts the switch boxes of a unit in a row, so that what passes from one to the next costs least.</summary>
 internal static class SwitchPath
 {
-    /// <summary>The boxes in the order of the cheapest row found; its first is the end nearer the panel.</summary>
-    internal static ImmutableArray<int> Order(ImmutableArray<int> boxes, int panel, Func<int, int, long> cost)
-    {
-        if (boxes.Length < 2)
-        {
-            return boxes;
-        }
+    /// <summary>The boxes in the order of the cheapest row found, the first to be fed first.</summary>
+    /// <param name="boxes">The switch boxes.</param>
+    /// <param name="cost">Cost of a cable between two boxes.</param>
+    /// <param name="total">Cost of all that a row asks for: its feed, the unswitched hot along it, the travellers.</param>
+    internal static ImmutableArray<int> Order(ImmutableArray<int> boxes, Func<int, int, long> cost, Func<ImmutableArray<int>, long> total) => boxes.Length < 2
+        ? boxes
+        : boxes.Select(start => Nearest(boxes, start, cost)).SelectMany(row => (ImmutableArray<int>[])[row, [.. row.Reverse()]])
+            .Select(row => Improve(row, total)).MinBy(total);
 
-        var best = boxes.Select(start => Nearest(boxes, start, cost)).Select(p => Improve(p, cost)).MinBy(p => CostOf(p, cost))!;
-        return cost(panel, best[0]) <= cost(panel, best[^1]) ? [.. best] : [.. best.Reverse()];
-    }
-
-    private static int[] Nearest(ImmutableArray<int> boxes, int start, Func<int, int, long> cost)
+    private static ImmutableArray<int> Nearest(ImmutableArray<int> boxes, int start, Func<int, int, long> cost)
     {
         var rest = boxes.Where(b => b != start).ToList();
-        var path = new List<int> { start };
+        var row = ImmutableArray.CreateBuilder<int>(boxes.Length);
+        row.Add(start);
         while (rest.Count > 0)
         {
-            var next = rest.MinBy(b => cost(path[^1], b));
+            var next = rest.MinBy(b => cost(row[^1], b));
             rest.Remove(next);
-            path.Add(next);
+            row.Add(next);
         }
 
-        return [.. path];
+        return row.MoveToImmutable();
     }
 
     // Turning a stretch round until no turn helps: enough for the handful of switch boxes of a house.
-    private static int[] Improve(int[] path, Func<int, int, long> cost)
+    private static ImmutableArray<int> Improve(ImmutableArray<int> row, Func<ImmutableArray<int>, long> total)
     {
+        var least = total(row);
         for (var better = true; better;)
         {
             better = false;
-            for (var i = 0; i < path.Length - 1; i++)
+            for (var i = 0; i < row.Length - 1; i++)
             {
-                for (var j = i + 1; j < path.Length; j++)
+                for (var j = i + 1; j < row.Length; j++)
                 {
-                    var turned = (int[])path.Clone();
-                    Array.Reverse(turned, i, j - i + 1);
-                    if (CostOf(turned, cost) < CostOf(path, cost))
+                    ImmutableArray<int> turned = [.. row[..i], .. row[i..(j + 1)].Reverse(), .. row[(j + 1)..]];
+                    if (total(turned) is var cost && cost < least)
                     {
-                        (path, better) = (turned, true);
+                        (row, least, better) = (turned, cost, true);
                     }
                 }
             }
         }
 
-        return path;
-    }
-
-    private static long CostOf(int[] path, Func<int, int, long> cost)
-    {
-        var total = 0L;
-        for (var i = 1; i < path.Length; i++)
-        {
-            total += cost(path[i - 1], path[i]);
-        }
-
-        return total;
+        return row;
     }
 }

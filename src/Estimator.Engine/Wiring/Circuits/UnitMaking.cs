@@ -4,6 +4,7 @@ using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring.Boxes;
+using Estimator.Engine.Wiring.Joints;
 using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Wiring.Circuits;
@@ -23,8 +24,9 @@ internal sealed class UnitMaking(
     {
         var island = new ControlIsland(layout, controls, drafts, boxes, groups, panel, cost);
         var legs = island.Legs();
-        var terminals = island.SwitchTerminals().Concat(boxes.SelectMany(b => drafts[b].Devices).SelectMany(d => Loads(d, groups)));
-        return Finish(boxes, island.Entry, island.Exports, legs, terminals);
+        var terminals = island.SwitchTerminals()
+            .Concat(boxes.SelectMany(b => drafts[b].Devices.Where(d => !layout.Devices[d].Kind.IsSwitch()).SelectMany(d => Loads(d, groups, island.NeutralAt(b)))));
+        return Finish(boxes, island.Entry, island.Exports, legs, terminals) with { NeutralOrigins = island.NeutralOrigins };
     }
 
     private WiringUnit Unswitched(ImmutableArray<int> boxes, CircuitRating rating)
@@ -41,14 +43,14 @@ internal sealed class UnitMaking(
             return unit with
             {
                 Exports = rating.Poles == 1 ? boxes : [],
-                Terminals = unit.Terminals.SetItem(entry, [.. FeedNets(rating).Append(Net.Ground).Select(n => new Terminal(n, lead))]),
+                Terminals = unit.Terminals.SetItem(entry, OfFeed(rating, -1, lead)),
             };
         }
 
         var made = Finish(boxes, entry, boxes, [.. legs], terminals);
         return rating.Poles == 1
             ? made
-            : made with { Exports = [], Terminals = made.Terminals.SetItem(entry, [.. FeedNets(rating).Append(Net.Ground).Select(n => new Terminal(n, Lead: false))]) };
+            : made with { Exports = [], Terminals = made.Terminals.SetItem(entry, OfFeed(rating, drafts[entry].Devices[0], lead: false)) };
     }
 
     /// <summary>The nets of the feeding cable of a circuit.</summary>
@@ -59,11 +61,24 @@ internal sealed class UnitMaking(
         _ => [Net.Hot, Net.SecondHot, Net.Neutral],
     };
 
+    // What a 240 V receptacle or a piece of equipment connects to: all that its feed brings.
+    private static ImmutableArray<Terminal> OfFeed(CircuitRating rating, int device, bool lead) =>
+        [.. FeedNets(rating).Append(Net.Ground).Select(n => new Terminal(device, NameOf(n), n, lead))];
+
+    private static TerminalName NameOf(Net net) => net.Function switch
+    {
+        ConductorFunction.Hot when net == Net.SecondHot => TerminalName.SecondHot,
+        ConductorFunction.Hot => TerminalName.Hot,
+        ConductorFunction.Neutral => TerminalName.Neutral,
+        ConductorFunction.Ground => TerminalName.Ground,
+        _ => throw new InvalidOperationException($"A feed brings no {net.Function} conductor."),
+    };
+
     private WiringUnit Finish(
-        ImmutableArray<int> boxes, int entry, ImmutableArray<int> exports, ImmutableArray<CableLeg> legs, IEnumerable<(int Device, Terminal Terminal)> terminals)
+        ImmutableArray<int> boxes, int entry, ImmutableArray<int> exports, ImmutableArray<CableLeg> legs, IEnumerable<Terminal> terminals)
     {
         var boxOf = boxes.SelectMany(b => drafts[b].Devices.Select(d => (d, b))).ToDictionary(x => x.d, x => x.b);
-        var byBox = terminals.GroupBy(t => boxOf[t.Device]).ToDictionary(g => g.Key, g => g.Select(t => t.Terminal).ToImmutableArray());
+        var byBox = terminals.GroupBy(t => boxOf[t.Device]).ToDictionary(g => g.Key, g => g.ToImmutableArray());
         return new WiringUnit
         {
             Boxes = boxes,
@@ -84,45 +99,46 @@ internal sealed class UnitMaking(
         ? decimal.ToInt32(decimal.Ceiling(layout.Equipment[equipment].LoadVa.Value))
         : drafts[box].Devices.Sum(d => layout.Devices[d].Kind is var kind && (kind.IsLuminaireOrFan() || kind.IsAlarm()) ? decimal.ToInt32(LampLoads.For(kind).Number()) : 0);
 
-    private IEnumerable<(int Device, Terminal Terminal)> Loads(int device, ImmutableArray<int> groups)
+    private IEnumerable<Terminal> Loads(int device, ImmutableArray<int> groups, Net neutral)
     {
         var kind = layout.Devices[device].Kind;
-        if (kind.IsSwitch())
-        {
-            yield return (device, new Terminal(Net.Ground, Lead: false));
-            if (kind is DeviceKind.SensorSwitch)
-            {
-                yield return (device, new Terminal(Net.Neutral, Lead: false));
-            }
-
-            yield break;
-        }
-
         var lead = !kind.IsReceptacle();
-        foreach (var g in groups.Where(g => controls.Groups[g].Loads.Any(l => l.Device == device)))
+        foreach (var (part, name) in Parts(kind))
         {
-            yield return (device, new Terminal(Net.Switched(g), lead));
+            var acting = groups.Where(g => controls.Groups[g].Loads.Any(l => l.Device == device && (l.Part == part || l.Part is LoadPart.Whole))).ToList();
+            yield return new Terminal(device, name, acting.Count > 0 ? Net.Switched(acting[0]) : Net.Hot, lead);
         }
 
         if (kind is DeviceKind.HalfHotReceptacle)
         {
-            yield return (device, new Terminal(Net.Hot, lead));
+            yield return new Terminal(device, TerminalName.Hot, Net.Hot, lead);
         }
 
-        yield return (device, new Terminal(Net.Neutral, lead));
-        yield return (device, new Terminal(Net.Ground, lead));
+        yield return new Terminal(device, TerminalName.Neutral, neutral, lead);
+        yield return new Terminal(device, TerminalName.Ground, Net.Ground, lead);
     }
 
-    private IEnumerable<(int Device, Terminal Terminal)> Plain(int device, bool interconnect)
+    private static IEnumerable<(LoadPart Part, TerminalName Name)> Parts(DeviceKind kind) => kind switch
+    {
+        DeviceKind.CeilingFan => [(LoadPart.Fan, TerminalName.Hot), (LoadPart.Light, TerminalName.FanLight)],
+        DeviceKind.HalfHotReceptacle => [(LoadPart.SwitchedHalf, TerminalName.SwitchedHalf)],
+        _ => [(LoadPart.Whole, TerminalName.Hot)],
+    };
+
+    private IEnumerable<Terminal> Plain(int device, bool interconnect)
     {
         var kind = layout.Devices[device].Kind;
         var lead = !kind.IsReceptacle();
-        yield return (device, new Terminal(Net.Hot, lead));
-        yield return (device, new Terminal(Net.Neutral, lead));
-        yield return (device, new Terminal(Net.Ground, lead));
+        foreach (var (_, name) in Parts(kind).Where(p => p.Part is not LoadPart.SwitchedHalf).DefaultIfEmpty((LoadPart.Whole, TerminalName.Hot)))
+        {
+            yield return new Terminal(device, name, Net.Hot, lead);
+        }
+
+        yield return new Terminal(device, TerminalName.Neutral, Net.Neutral, lead);
+        yield return new Terminal(device, TerminalName.Ground, Net.Ground, lead);
         if (interconnect && kind.IsAlarm())
         {
-            yield return (device, new Terminal(Net.Interconnect, lead));
+            yield return new Terminal(device, TerminalName.Interconnect, Net.Interconnect, lead);
         }
     }
 }

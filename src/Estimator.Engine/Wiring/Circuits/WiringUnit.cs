@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Estimator.Engine.Wiring.Boxes;
+using Estimator.Engine.Wiring.Joints;
 using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Wiring.Circuits;
@@ -21,6 +21,9 @@ internal sealed record WiringUnit
 
     /// <summary>What the devices of each box connect to.</summary>
     internal required ImmutableSortedDictionary<int, ImmutableArray<Terminal>> Terminals { get; init; }
+
+    /// <summary>By control, the box where the neutral that goes along with its travellers leaves the common one.</summary>
+    internal ImmutableSortedDictionary<int, int> NeutralOrigins { get; init; } = ImmutableSortedDictionary<int, int>.Empty;
 
     /// <summary>Outlets in it.</summary>
     internal required int Outlets { get; init; }

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Estimator.Engine.Wiring.Boxes;
+using Estimator.Engine.Wiring.Joints;
 
 namespace Estimator.Engine.Wiring.Routing;
 

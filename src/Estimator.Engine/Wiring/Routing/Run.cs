@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.Framing;
+using Estimator.Engine.Wiring.Joints;
 
 namespace Estimator.Engine.Wiring.Routing;
 
@@ -23,6 +25,9 @@ public sealed record Run
 
     /// <summary>The cable.</summary>
     public required CableType Cable { get; init; }
+
+    /// <summary>Its conductors, the bare one last.</summary>
+    public required ImmutableArray<CableConductor> Conductors { get; init; }
 
     /// <summary>The way through the framing.</summary>
     public required RunPath Path { get; init; }

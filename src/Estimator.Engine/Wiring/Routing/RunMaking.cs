@@ -4,6 +4,7 @@ using Estimator.Engine.Layout;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring.Boxes;
+using Estimator.Engine.Wiring.Joints;
 
 namespace Estimator.Engine.Wiring.Routing;
 
@@ -26,6 +27,7 @@ internal sealed class RunMaking(HouseLayout layout, FramingMap map, System.Colle
             To = leg.To,
             Role = leg.Role,
             Cable = cable,
+            Conductors = CableColours.Of(leg.Nets),
             Path = path,
             MakeUp = makeUp,
             Slack = slack,

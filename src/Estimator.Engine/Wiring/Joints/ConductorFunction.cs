@@ -1,4 +1,4 @@
-namespace Estimator.Engine.Wiring.Boxes;
+namespace Estimator.Engine.Wiring.Joints;
 
 /// <summary>What a conductor is for.</summary>
 public enum ConductorFunction
@@ -20,4 +20,7 @@ public enum ConductorFunction
 
     /// <summary>Alarm interconnect.</summary>
     Interconnect,
+
+    /// <summary>None: it came with the cable, and both its ends are capped.</summary>
+    Spare,
 }

@@ -1,17 +1,18 @@
 using Estimator.Engine.House;
 using Estimator.Engine.Wiring.Boxes;
+using Estimator.Engine.Wiring.Joints;
 using Estimator.TestKit;
 
 namespace Estimator.Engine.Tests.Wiring;
 
 /// <summary>Connectors by box, as the trade makes boxes up: common practice, no source.</summary>
-public sealed class SplicingTests
+public sealed class JoiningTests
 {
     [Fact]
     public void Receptacles_InARow_SpliceInTheMiddleAndNotAtTheEnd()
     {
         var boxes = SmallJobs.Estimate(SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.DuplexReceptacle, 3))).Wiring.Boxes;
-        Assert.All(boxes.Where(b => b.CableEntries == 1), b => Assert.Empty(b.Splices));
+        Assert.All(boxes.Where(b => b.CableEntries == 1), b => Assert.DoesNotContain(b.Joints, j => j.Connector));
         Assert.All(boxes.Where(b => b.CableEntries == 2), b => Assert.Equal((1, 1, 1), Counts(b)));
         Assert.Contains(boxes, b => b.CableEntries == 1);
     }
@@ -42,11 +43,11 @@ public sealed class SplicingTests
     public void Alarm_WithInterconnect_SplicesItsSignal()
     {
         var boxes = SmallJobs.Estimate(SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.SmokeAlarm, 2))).Wiring.Boxes;
-        Assert.All(boxes, b => Assert.Single(b.Splices, s => s.Function is ConductorFunction.Interconnect));
+        Assert.All(boxes, b => Assert.Single(b.Joints, s => s.Connector && s.Function is ConductorFunction.Interconnect));
     }
 
     private static (int Hot, int Neutral, int Ground) Counts(Box box) => (
-        box.Splices.Count(s => s.Function is ConductorFunction.Hot or ConductorFunction.Switched),
-        box.Splices.Count(s => s.Function is ConductorFunction.Neutral),
-        box.Splices.Count(s => s.Function is ConductorFunction.Ground));
+        box.Joints.Count(s => s.Connector && s.Function is ConductorFunction.Hot or ConductorFunction.Switched),
+        box.Joints.Count(s => s.Connector && s.Function is ConductorFunction.Neutral),
+        box.Joints.Count(s => s.Connector && s.Function is ConductorFunction.Ground));
 }
