@@ -1,6 +1,5 @@
 using System.Collections;
 using System.Collections.Immutable;
-using Estimator.Engine.Explanations;
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Rules;
@@ -12,27 +11,15 @@ internal sealed class CellGrid
 {
     private readonly ImmutableArray<int> _xs;
     private readonly ImmutableArray<int> _ys;
-    private readonly Dictionary<int, Fact> _xFacts = [];
-    private readonly Dictionary<int, Fact> _yFacts = [];
     private readonly bool[,] _inside;
     private readonly Dictionary<int, BitArray> _seen = [];
 
     internal CellGrid(FramedHouse house, FramedLevel level)
     {
         var rooms = level.Rooms.Select(r => house.Rooms[r]).ToList();
-        foreach (var room in rooms)
-        {
-            for (var c = 0; c < room.Corners.Length; c++)
-            {
-                var (x, y) = house.Pose.SwapAxes ? (room.CornerFacts[c].Y, room.CornerFacts[c].X) : room.CornerFacts[c];
-                _xFacts.TryAdd(room.Corners[c].X, x);
-                _yFacts.TryAdd(room.Corners[c].Y, y);
-            }
-        }
-
-        var holes = rooms.SelectMany(r => r.Holes).SelectMany(h => h).ToList();
-        _xs = [.. _xFacts.Keys.Concat(holes.Select(p => p.X)).Distinct().Order()];
-        _ys = [.. _yFacts.Keys.Concat(holes.Select(p => p.Y)).Distinct().Order()];
+        var corners = rooms.SelectMany(r => r.Holes.Add(r.Corners)).SelectMany(ring => ring).ToList();
+        _xs = [.. corners.Select(p => p.X).Distinct().Order()];
+        _ys = [.. corners.Select(p => p.Y).Distinct().Order()];
         _inside = new bool[Columns, Rows];
         var thickest = (house.Job.Practice.MaximumWallThickness ?? PracticeDefaults.MaximumWallThickness.Inches()).ToSixteenths();
         Mark(rooms, thickest);
@@ -43,9 +30,6 @@ internal sealed class CellGrid
     private int Rows => Math.Max(0, _ys.Length - 1);
 
     internal PlanPoint Vertex(int i, int j) => new(_xs[i], _ys[j]);
-
-    /// <summary>The user's figures behind a vertex, in canonical axes; a hole's corner stands for itself by the nearest room corner's figure.</summary>
-    internal (Fact X, Fact Y) VertexFacts(int i, int j) => (_xFacts.GetValueOrDefault(_xs[i]), _yFacts.GetValueOrDefault(_ys[j]));
 
     internal IEnumerable<(int I, int J)> InnerCorners()
     {

@@ -42,7 +42,7 @@ public sealed class FramingMap
                 length = new WayLength(along, Math.Abs(a.Height - b.Height), along / StudSpacing(a.Level) + corners * _cornerStuds);
                 return true;
             case RunWay.Underfloor when Under(a, b) is { } region && region.TryDistance(a.Spot, b.Spot, out var across, out var crossed):
-                length = new WayLength(across, a.Height + b.Height + 2 * _plate, 2 + crossed / JoistSpacing(a.Level));
+                length = new WayLength(across, a.Height + b.Height + 2 * _plate, 2 + crossed / JoistSpacing(PathExplaining.FloorOf(a.Level)));
                 return true;
             case RunWay.Overhead:
                 length = Over(a, b).Length;
@@ -56,52 +56,43 @@ public sealed class FramingMap
     /// <exception cref="ArgumentException">That way does not exist.</exception>
     public RunPath PathFor(Placement a, Placement b, RunWay way, PageWriter page)
     {
-        if (!TryWay(a, b, way, out var length))
+        if (!TryWay(a, b, way, out _))
         {
             throw new ArgumentException($"There is no way {way} between these places.", nameof(way));
         }
 
         return new PathExplaining(_house, page).Explain(way switch
         {
-            RunWay.AlongWalls => AlongWalls(a, b, length),
-            RunWay.Underfloor => BelowFloor(a, b, length),
+            RunWay.AlongWalls => AlongWalls(a, b),
+            RunWay.Underfloor => BelowFloor(a, b),
             _ => Overhead(a, b),
         });
     }
 
-    private PathDraft AlongWalls(Placement a, Placement b, WayLength length)
+    private PathDraft AlongWalls(Placement a, Placement b)
     {
         var points = Walls(a, b).Way(a, b);
-        Walls(a, b).TryWay(a, b, out var along, out var corners);
+        Walls(a, b).TryWay(a, b, out _, out var corners);
         return new PathDraft
         {
             Way = RunWay.AlongWalls,
             From = a,
             To = b,
             Turns = [.. points.Select((p, i) => new Waypoint(a.Level, p, i == points.Length - 1 ? b.Height : a.Height))],
-            Length = length,
-            Legs = [new PathLeg(along, [])],
-            Spacing = _house.Levels[a.Level].StudSpacing,
-            Spaced = along,
             MoreBores = corners * _cornerStuds,
         };
     }
 
-    private PathDraft BelowFloor(Placement a, Placement b, WayLength length)
+    private PathDraft BelowFloor(Placement a, Placement b)
     {
         var region = Under(a, b)!;
-        region.TryDistance(a.Spot, b.Spot, out var across, out var crossed);
-        var (turns, corners) = region.Way(a.Spot, b.Spot);
+        var turns = region.Way(a.Spot, b.Spot);
         return new PathDraft
         {
             Way = RunWay.Underfloor,
             From = a,
             To = b,
             Turns = [new Waypoint(a.Level, a.Spot, a.Height), .. turns.Select(t => new Waypoint(a.Level, t, -_plate)), new Waypoint(b.Level, b.Spot, b.Height)],
-            Length = length,
-            Legs = [new PathLeg(across, corners)],
-            Spacing = _house.Levels[a.Level].JoistSpacing,
-            Spaced = crossed,
             MoreBores = 2,
         };
     }
@@ -110,15 +101,10 @@ public sealed class FramingMap
     {
         var over = Over(a, b);
         var turns = new List<Waypoint> { new(over.Low.Level, over.Low.Spot, over.Low.Height) };
-        var legs = new List<PathLeg>();
-        var crossed = 0;
         foreach (var stage in over.Stages)
         {
-            var joined = _over[stage.Level].TryDistance(stage.From, stage.To, out var distance, out var across);
-            var (points, corners) = _over[stage.Level].Way(stage.From, stage.To);
+            var points = _over[stage.Level].Way(stage.From, stage.To);
             turns.AddRange(points.Select(p => new Waypoint(stage.Level, p, LevelCeiling(stage.Level) + _plate)));
-            legs.Add(new PathLeg(joined ? distance : stage.From.SquareDistanceTo(stage.To), joined ? corners : []));
-            crossed += joined ? across : 0;
         }
 
         turns.Add(new Waypoint(over.High.Level, over.High.Spot, over.High.Height));
@@ -128,10 +114,6 @@ public sealed class FramingMap
             From = over.Low,
             To = over.High,
             Turns = [.. over.Low == a ? turns : Enumerable.Reverse(turns)],
-            Length = over.Length,
-            Legs = [.. legs],
-            Spacing = _house.Levels[over.Low.Level].JoistSpacing,
-            Spaced = crossed,
             MoreBores = over.Plates,
             Bridged = over.Bridged,
         };
@@ -158,30 +140,27 @@ public sealed class FramingMap
     private OverheadWay Climb(Placement low, Placement high)
     {
         var top = high.Mount is Mount.Ceiling ? high.Level : high.Level - 1;
-        var ways = new List<(long Length, int Across, bool Bridged, ImmutableArray<OverheadStage> Stages, PlanPoint At)>
-        {
-            (0, 0, false, [], low.Spot),
-        };
+        var ways = new List<Climbed> { new(0, 0, 0, false, [], low.Spot) };
         for (var level = low.Level; level <= top; level++)
         {
             IEnumerable<PlanPoint> goals = level == top ? [high.Spot] : Risers(level + 1).DefaultIfEmpty(high.Spot);
-            ways = [.. goals.Select(g => ways.Select(w => Extend(w, level, g)).MinBy(w => (w.Bridged, w.Length, w.Across)))];
+            ways = [.. goals.Select(g => ways.Select(w => Extend(w, level, g)).MinBy(w => (w.Bridged, w.Length, w.Across))!)];
         }
 
         var best = ways[0];
         var plates = (low.Mount is Mount.Wall ? 1 : 0) + (high.Mount is Mount.Wall ? 1 : 0) + 2 * (top - low.Level);
         var vertical = Math.Abs(Altitude(high) - Altitude(low));
         return new OverheadWay(
-            low, high, best.Stages, new WayLength((int)best.Length, vertical, plates + best.Across / JoistSpacing(low.Level)), plates, best.Bridged);
+            low, high, best.Stages, new WayLength((int)best.Length, vertical, plates + best.Bores), plates, best.Bridged);
     }
 
-    private (long Length, int Across, bool Bridged, ImmutableArray<OverheadStage> Stages, PlanPoint At) Extend(
-        (long Length, int Across, bool Bridged, ImmutableArray<OverheadStage> Stages, PlanPoint At) way, int level, PlanPoint goal)
+    private Climbed Extend(Climbed way, int level, PlanPoint goal)
     {
         var joined = _over[level].TryDistance(way.At, goal, out var distance, out var across);
-        return (
+        return new Climbed(
             way.Length + (joined ? distance : way.At.SquareDistanceTo(goal)),
             way.Across + (joined ? across : 0),
+            way.Bores + (joined ? across / JoistSpacing(level) : 0),
             way.Bridged || !joined,
             way.Stages.Add(new OverheadStage(level, way.At, goal)),
             goal);
@@ -205,7 +184,7 @@ public sealed class FramingMap
 
     private OverheadRegion? Under(Placement a, Placement b) =>
         a.Level == b.Level && a.Mount is Mount.Wall && b.Mount is Mount.Wall && _house.Levels[a.Level].OpenBelow
-            ? _over[Math.Max(0, a.Level - 1)]
+            ? _over[PathExplaining.FloorOf(a.Level)]
             : null;
 
     private bool CanBore(Placement a, Placement b) => a.Level == b.Level && a.Mount is Mount.Wall && b.Mount is Mount.Wall
@@ -225,6 +204,8 @@ public sealed class FramingMap
     private static int Sixteenths(Fact length) => Math.Max(1, length.AsLength().Value.ToSixteenths());
 
     private sealed record OverheadStage(int Level, PlanPoint From, PlanPoint To);
+
+    private sealed record Climbed(long Length, int Across, int Bores, bool Bridged, ImmutableArray<OverheadStage> Stages, PlanPoint At);
 
     private sealed record OverheadWay(
         Placement Low, Placement High, ImmutableArray<OverheadStage> Stages, WayLength Length, int Plates, bool Bridged);

@@ -74,6 +74,7 @@ public static class HouseFraming
         Level = outline.Level,
         Corners = ring.Corners,
         Holes = [.. outline.Holes.Select(h => CanonicalRing.Hole(h, pose))],
+        HoleFacts = outline.HoleFacts,
         CornerFacts = [.. ring.Order.Select(i => outline.Facts[i])],
         AreaSquareFeet = outline.Area(page),
         CeilingHeight = outline.Ceiling,

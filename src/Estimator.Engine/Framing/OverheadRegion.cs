@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Estimator.Engine.Explanations;
 using Estimator.Engine.Measures;
 
 namespace Estimator.Engine.Framing;
@@ -39,22 +38,20 @@ internal sealed class OverheadRegion
         return packed != long.MaxValue;
     }
 
-    /// <summary>The points at which the way between two points turns, both ends included, and the inner corners that it passes.</summary>
-    internal (ImmutableArray<PlanPoint> Turns, ImmutableArray<(Fact X, Fact Y)> Corners) Way(PlanPoint a, PlanPoint b)
+    /// <summary>The points at which the way between two points turns, both ends included.</summary>
+    internal ImmutableArray<PlanPoint> Way(PlanPoint a, PlanPoint b)
     {
         var (from, to) = (AnchorOf(a), AnchorOf(b));
         if (Packed(from, to, out var first, out var last) == long.MaxValue)
         {
-            return ([a, b], []);
+            return [a, b];
         }
 
         var stops = new List<(PlanPoint Point, ImmutableArray<int> Cells)> { (from.Point, from.Cells) };
-        var facts = ImmutableArray.CreateBuilder<(Fact, Fact)>();
         for (var c = first; c >= 0; c = c == last ? -1 : _nextCorner[c, last])
         {
             var (i, j) = _corners[c];
             stops.Add((_grid.Vertex(i, j), _grid.CellsAtVertex(i, j)));
-            facts.Add(_grid.VertexFacts(i, j));
         }
 
         stops.Add((to.Point, to.Cells));
@@ -65,7 +62,7 @@ internal sealed class OverheadRegion
         }
 
         turns.Add(b);
-        return (Straightened(turns), facts.ToImmutable());
+        return Straightened(turns);
     }
 
     private long Packed(Anchor a, Anchor b, out int first, out int last)

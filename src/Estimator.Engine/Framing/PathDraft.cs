@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Estimator.Engine.Explanations;
 using Estimator.Engine.House;
 
 namespace Estimator.Engine.Framing;
@@ -14,16 +13,6 @@ internal sealed record PathDraft
     internal required Placement To { get; init; }
 
     internal required ImmutableArray<Waypoint> Turns { get; init; }
-
-    internal required WayLength Length { get; init; }
-
-    internal required ImmutableArray<PathLeg> Legs { get; init; }
-
-    /// <summary>Spacing of the members that are bored.</summary>
-    internal required Fact Spacing { get; init; }
-
-    /// <summary>The part of the horizontal length that crosses those members.</summary>
-    internal required int Spaced { get; init; }
 
     /// <summary>Holes besides: plates and corner studs.</summary>
     internal required int MoreBores { get; init; }

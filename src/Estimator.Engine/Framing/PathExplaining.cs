@@ -11,7 +11,7 @@ internal sealed class PathExplaining(FramedHouse house, PageWriter page)
     internal RunPath Explain(PathDraft draft)
     {
         var horizontal = Horizontal(draft);
-        var crossed = draft.Way is RunWay.AlongWalls ? horizontal : Across(draft);
+        var (crossed, members) = draft.Way is RunWay.AlongWalls ? (horizontal, Members(horizontal, house.Levels[draft.From.Level].StudSpacing)) : Joists(draft);
         return new RunPath
         {
             Way = draft.Way,
@@ -19,10 +19,14 @@ internal sealed class PathExplaining(FramedHouse house, PageWriter page)
             Horizontal = horizontal,
             Vertical = Vertical(draft),
             AlongMembers = page.Compute(Operation.Difference, "way-along", "Part of the way along members", Unit.Length, horizontal, crossed),
-            Bores = Bores(draft, crossed),
+            Bores = page.Compute(
+                Operation.Sum, "way-bores", "Holes to bore", Unit.Each, members, page.Constant("Plates and corner studs", draft.MoreBores, Unit.Each)),
             Bridged = draft.Bridged,
         };
     }
+
+    /// <summary>The level whose joists lie under a level's floor; the lowest floor has its own.</summary>
+    internal static int FloorOf(int level) => Math.Max(0, level - 1);
 
     private Fact Horizontal(PathDraft draft)
     {
@@ -36,9 +40,7 @@ internal sealed class PathExplaining(FramedHouse house, PageWriter page)
             }
         }
 
-        var sum = page.Sum("way-horizontal", "Horizontal way through the framing", Unit.Length, legs);
-        var measured = Length.FromSixteenths(draft.Length.Horizontal).ToNanometres();
-        return sum.Value == measured ? sum : ByLegs(draft, measured);
+        return page.Sum("way-horizontal", "Horizontal way through the framing", Unit.Length, legs);
     }
 
     // Each turn is a corner of a room or the place of an end, so both coordinates of each point are figures that the user or the layout gave.
@@ -59,30 +61,50 @@ internal sealed class PathExplaining(FramedHouse house, PageWriter page)
             }
         }
 
-        var grid = house.Pose.ToGrid(spot);
         var corner = house.Rooms.SelectMany(r => r.Corners.Select((c, i) => (Corner: c, Fact: r.CornerFacts[i]))).FirstOrDefault(c => c.Corner == spot);
         return corner.Corner == spot && corner.Fact.X.Unit is Unit.Length
             ? corner.Fact
-            : (Coordinate(draft, grid.X, alongX: true), Coordinate(draft, grid.Y, alongX: false));
+            : Crossing(draft, spot);
     }
 
-    // A turn where the line of one corner crosses that of another: each coordinate is found among the corners and ends.
-    private Fact Coordinate(PathDraft draft, int grid, bool alongX)
+    // A turn where the line of one corner crosses that of another: each coordinate is found among the corners and ends; on a slanting wall, part of the way
+    // along it.
+    private (Fact X, Fact Y) Crossing(PathDraft draft, PlanPoint spot)
+    {
+        var grid = house.Pose.ToGrid(spot);
+        var known = house.Rooms.SelectMany(r => r.HoleFacts.Add(r.CornerFacts)).SelectMany(ring => ring).Append((draft.From.X, draft.From.Y)).Append((draft.To.X, draft.To.Y)).ToList();
+        var (x, y) = (Among(known.Select(f => f.Item1), grid.X), Among(known.Select(f => f.Item2), grid.Y));
+        return x is { } knownX && y is { } knownY ? (knownX, knownY) : OnAWall(spot) ?? (x ?? Point(grid.X), y ?? Point(grid.Y));
+    }
+
+    private (Fact X, Fact Y)? OnAWall(PlanPoint spot)
+    {
+        foreach (var room in house.Rooms)
+        {
+            var (side, offset) = WallSpots.Nearest(room, spot);
+            if (WallSpots.PointAt(room, side, offset) == spot)
+            {
+                var (a, b) = (room.CornerFacts[side], room.CornerFacts[(side + 1) % room.Corners.Length]);
+                var (along, whole) = (page.Constant("Sixteenths along the wall", offset), page.Constant("Sixteenths of the wall", WallSpots.LengthOf(room, side)));
+                return (
+                    page.Compute(Operation.PartWay, "spot-on-wall", "Spot on the wall", Unit.Length, a.X, b.X, along, whole),
+                    page.Compute(Operation.PartWay, "spot-on-wall", "Spot on the wall", Unit.Length, a.Y, b.Y, along, whole));
+            }
+        }
+
+        return null;
+    }
+
+    private static Fact? Among(IEnumerable<Fact> facts, int grid)
     {
         var value = Length.FromSixteenths(grid).ToNanometres();
-        var known = house.Rooms.SelectMany(r => r.CornerFacts).Concat([(draft.From.X, draft.From.Y), (draft.To.X, draft.To.Y)])
-            .Select(f => alongX ? f.X : f.Y).FirstOrDefault(f => f.Value == value && f.Unit is Unit.Length);
-        return known.Unit is Unit.Length ? known : page.Given("$.levels", "A point inside the framing", value, Unit.Length);
+        var known = facts.FirstOrDefault(f => f.Unit is Unit.Length && f.Value == value);
+        return known.Unit is Unit.Length ? known : null;
     }
 
-    // Where a place outside the framing reaches its nearest point first, the legs are explained one by one as they were measured.
-    private Fact ByLegs(PathDraft draft, long measured)
-    {
-        var between = page.Compute(
-            Operation.SquareDistance, "way-leg", "Square distance of the ends", Unit.Length, draft.From.X, draft.From.Y, draft.To.X, draft.To.Y);
-        var detour = page.Given("$.levels", "Detour round what lies outside the framing", measured - between.Value, Unit.Length);
-        return page.Compute(Operation.Sum, "way-horizontal", "Horizontal way through the framing", Unit.Length, between, detour);
-    }
+    private Fact Point(int grid) => page.Compute(
+        Operation.Product, "way-meets", "Where the way meets the framing", Unit.Length,
+        page.Constant("Sixteenths along the grid", grid), page.Constant("Sixteenth of an inch", (int)Length.FromSixteenths(1).ToNanometres(), Unit.Length));
 
     private Fact Vertical(PathDraft draft) => draft.Way switch
     {
@@ -121,28 +143,31 @@ internal sealed class PathExplaining(FramedHouse house, PageWriter page)
 
     private Fact Plate() => PracticeDefaults.PlateThickness.ReadInches(page);
 
-    private Fact Bores(PathDraft draft, Fact crossed)
-    {
-        var members = page.Compute(Operation.Quotient, "way-members", "Members crossed", Unit.Each, crossed, draft.Spacing);
-        var whole = page.Compute(Operation.RoundDown, "way-bores", "Whole members", Unit.Each, members, page.Constant("One", 1, Unit.Each));
-        return page.Compute(
-            Operation.Sum, "way-bores", "Holes to bore", Unit.Each, whole, page.Constant("Plates and corner studs", draft.MoreBores, Unit.Each));
-    }
+    private Fact Members(Fact crossed, Fact spacing) => page.Compute(
+        Operation.RoundDown, "way-bores", "Whole members", Unit.Each,
+        page.Compute(Operation.Quotient, "way-members", "Members crossed", Unit.Each, crossed, spacing), page.Constant("One", 1, Unit.Each));
 
-    private Fact Across(PathDraft draft)
+    // Each level's joists run as that level's framing says; under the floor lie those of the level below.
+    private (Fact Crossed, Fact Members) Joists(PathDraft draft)
     {
-        var byX = house.Levels[draft.From.Level].JoistsAlongX == house.Pose.SwapAxes;
-        List<Fact> parts = [];
+        var across = new SortedDictionary<int, List<Fact>>();
         for (var i = 1; i < draft.Turns.Length; i++)
         {
-            var (a, b) = (Coordinates(draft, draft.Turns[i - 1].Spot), Coordinates(draft, draft.Turns[i].Spot));
-            var (from, to) = byX ? (a.X, b.X) : (a.Y, b.Y);
-            if (from.Value != to.Value)
+            var (from, to) = (draft.Turns[i - 1], draft.Turns[i]);
+            var level = draft.Way is RunWay.Underfloor ? FloorOf(from.Level) : Math.Min(from.Level, to.Level);
+            var byX = house.Levels[level].JoistsAlongX == house.Pose.SwapAxes;
+            var (a, b) = (Coordinates(draft, from.Spot), Coordinates(draft, to.Spot));
+            var (near, far) = byX ? (a.X, b.X) : (a.Y, b.Y);
+            if (near.Value != far.Value)
             {
-                parts.Add(page.Compute(Operation.Apart, "way-across", "Across the joists", Unit.Length, from, to));
+                across.TryAdd(level, []);
+                across[level].Add(page.Compute(Operation.Apart, "way-across", "Across the joists", Unit.Length, near, far));
             }
         }
 
-        return page.Sum("way-across", "Part of the way across the joists", Unit.Length, parts);
+        var crossed = across.Select(a => (Level: a.Key, Across: page.Sum("way-across", "Part of the way across the joists", Unit.Length, a.Value))).ToList();
+        return (
+            page.Sum("way-across", "Part of the way across joists", Unit.Length, [.. crossed.Select(c => c.Across)]),
+            page.Sum("way-bores", "Whole members", Unit.Each, [.. crossed.Select(c => Members(c.Across, house.Levels[c.Level].JoistSpacing))]));
     }
 }

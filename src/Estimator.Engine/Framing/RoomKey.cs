@@ -28,7 +28,7 @@ internal static class RoomKey
             key.Append(opening);
         }
 
-        Content(key, job, outline.Room, pose);
+        Content(key, job, outline, ring, pose);
         return key.ToString();
     }
 
@@ -44,19 +44,21 @@ internal static class RoomKey
         return $"o{(int)opening.Kind}{spot}{Number(opening.Width.ToSixteenths())}";
     }
 
-    private static void Content(StringBuilder key, Job job, Room room, Pose pose)
+    private static void Content(StringBuilder key, Job job, RoomOutline outline, CanonicalRing ring, Pose pose)
     {
+        var room = outline.Room;
+        string Place(GridPoint? at, WallSpot? wall) => at is { } point ? Point(pose, point) : wall is { } spot ? Spot(spot, outline, ring) : "";
         foreach (var count in room.Counts.OrderBy(c => c.Kind).ThenBy(c => c.Serves).ThenBy(c => c.Count))
         {
             key.Append(CultureInfo.InvariantCulture, $"c{(int)count.Kind},{(int)count.Serves},{count.Count}");
         }
 
-        foreach (var placed in room.Placed.Select(p => $"p{(int)p.Kind},{(int)p.Serves}{(p.At is { } at ? Point(pose, at) : "")}").Order(StringComparer.Ordinal))
+        foreach (var placed in room.Placed.Select(p => $"p{(int)p.Kind},{(int)p.Serves}{Place(p.At, p.Wall)}{(p.Height is { } height ? Number(height.ToSixteenths()) : "")}").Order(StringComparer.Ordinal))
         {
             key.Append(placed);
         }
 
-        foreach (var equipment in job.Equipment.Where(e => e.Room == room.Id).Select(e => $"e{(int)e.Kind}{(e.At is { } at ? Point(pose, at) : "")}").Order(StringComparer.Ordinal))
+        foreach (var equipment in job.Equipment.Where(e => e.Room == room.Id).Select(e => $"e{(int)e.Kind}{Place(e.At, e.Wall)}").Order(StringComparer.Ordinal))
         {
             key.Append(equipment);
         }
@@ -66,7 +68,10 @@ internal static class RoomKey
             key.Append(fixture);
         }
 
-        key.Append(job.Panels.Any(p => p.Room == room.Id) ? "panel" : "");
+        foreach (var panel in job.Panels.Where(p => p.Room == room.Id).Select(p => $"panel{Place(p.At, p.Wall)}").Order(StringComparer.Ordinal))
+        {
+            key.Append(panel);
+        }
     }
 
     private static string Spot(WallSpot wall, RoomOutline outline, CanonicalRing ring)

@@ -19,6 +19,8 @@ internal sealed record RoomOutline
 
     internal required ImmutableArray<ImmutableArray<PlanPoint>> Holes { get; init; }
 
+    internal required ImmutableArray<ImmutableArray<(Fact X, Fact Y)>> HoleFacts { get; init; }
+
     internal required Fact Ceiling { get; init; }
 
     internal required bool Arranged { get; init; }
@@ -27,15 +29,17 @@ internal sealed record RoomOutline
     {
         var facts = room.Size is { } size
             ? Rectangle(room, size, path, arranged, page)
-            : [.. room.Corners.Select((c, i) => (Snap(page, $"{path}.corners[{i}][0]", c.X), Snap(page, $"{path}.corners[{i}][1]", c.Y)))];
+            : Ring(room.Corners, $"{path}.corners", page);
+        var holes = room.Holes.Select((h, i) => Ring(h, $"{path}.holes[{i}]", page)).ToImmutableArray();
         var own = job.Levels.First(l => l.Rooms.Contains(room));
         return new RoomOutline
         {
             Room = room,
             Level = level,
-            Corners = [.. facts.Select(f => new PlanPoint(Sixteenths(f.X), Sixteenths(f.Y)))],
+            Corners = Points(facts),
             Facts = facts,
-            Holes = [.. room.Holes.Select(h => h.Select(p => new PlanPoint(p.X.ToSixteenths(), p.Y.ToSixteenths())).ToImmutableArray())],
+            Holes = [.. holes.Select(Points)],
+            HoleFacts = holes,
             Ceiling = room.CeilingHeight is { } ceiling
                 ? Snap(page, $"{path}.ceiling_height", ceiling)
                 : Snap(page, $"$.levels[{job.Levels.IndexOf(own)}].ceiling_height", own.CeilingHeight),
@@ -46,10 +50,22 @@ internal sealed record RoomOutline
     /// <summary>Floor area less holes, from the corners.</summary>
     internal Fact Area(PageWriter page)
     {
-        List<Fact> strips = [];
-        for (var i = 0; i < Facts.Length; i++)
+        var outline = Area(page, Facts);
+        if (Holes.IsEmpty)
         {
-            var (a, b) = (Facts[i], Facts[(i + 1) % Facts.Length]);
+            return outline;
+        }
+
+        var holes = page.Sum("area-holes", "Area of the holes", Unit.SquareFeet, [.. HoleFacts.Select(h => Area(page, h))]);
+        return page.Compute(Operation.Difference, "area-less-holes", "Floor area", Unit.SquareFeet, outline, holes);
+    }
+
+    private static Fact Area(PageWriter page, ImmutableArray<(Fact X, Fact Y)> ring)
+    {
+        List<Fact> strips = [];
+        for (var i = 0; i < ring.Length; i++)
+        {
+            var (a, b) = (ring[i], ring[(i + 1) % ring.Length]);
             strips.Add(page.Compute(
                 Operation.Difference, "area-strip", "Twice the area between a side and the origin", Unit.SquareFeet,
                 Times(page, a.X, b.Y), Times(page, b.X, a.Y)));
@@ -57,12 +73,13 @@ internal sealed record RoomOutline
 
         var twice = page.Sum("area-outline", "Twice the area of the outline", Unit.SquareFeet, strips);
         var positive = page.Compute(Operation.Apart, "area-outline", "Twice the area, whichever way round it is listed", Unit.SquareFeet, twice, page.Constant("Nothing", 0, Unit.SquareFeet));
-        var outline = page.Compute(Operation.Quotient, "area-outline", "Area of the outline", Unit.SquareFeet, positive, page.Constant("Halves", 2));
-        return Holes.IsEmpty ? outline : page.Compute(Operation.Difference, "area-less-holes", "Floor area", Unit.SquareFeet, outline, HoleArea(page));
+        return page.Compute(Operation.Quotient, "area-outline", "Area of the outline", Unit.SquareFeet, positive, page.Constant("Halves", 2));
     }
 
-    private Fact HoleArea(PageWriter page) => page.Given(
-        "$.levels", "Area of holes", Holes.Sum(h => (decimal)(long)Int128.Abs(Polygons.DoubleArea(h)) / 2 / (192m * 192m)), Unit.SquareFeet);
+    private static ImmutableArray<(Fact X, Fact Y)> Ring(ImmutableArray<GridPoint> points, string path, PageWriter page) =>
+        [.. points.Select((c, i) => (Snap(page, $"{path}[{i}][0]", c.X), Snap(page, $"{path}[{i}][1]", c.Y)))];
+
+    private static ImmutableArray<PlanPoint> Points(ImmutableArray<(Fact X, Fact Y)> ring) => [.. ring.Select(f => new PlanPoint(Sixteenths(f.X), Sixteenths(f.Y)))];
 
     private static Fact Times(PageWriter page, Fact a, Fact b) => page.Compute(
         Operation.Product, "area-product", "Product of coordinates", Unit.SquareFeet,

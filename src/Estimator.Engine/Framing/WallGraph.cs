@@ -15,7 +15,7 @@ internal sealed class WallGraph
     private readonly Dictionary<(int Room, int Side), ImmutableArray<Facing>> _facing = [];
     private readonly List<List<(int To, long Cost)>> _links = [];
     private readonly List<PlanPoint> _points = [];
-    private readonly List<(int Room, int Corner)> _cornerOf = [];
+    private readonly List<bool> _isCorner = [];
     private readonly Dictionary<(int Room, int Side, int Offset), ReachMap> _reach = [];
 
     internal WallGraph(FramedHouse house, FramedLevel level, bool aboveSills)
@@ -45,42 +45,50 @@ internal sealed class WallGraph
     /// <summary>The way between two spots on walls; false where none leads along walls.</summary>
     internal bool TryWay(Placement a, Placement b, out int length, out int corners)
     {
-        var packed = Best(a, b, out _);
-        (length, corners) = packed == long.MaxValue ? (0, 0) : ((int)(packed >> PackBits), (int)(packed & ((1 << PackBits) - 1)));
-        return packed != long.MaxValue;
+        var found = Best(a, b);
+        (length, corners) = found is { Packed: var packed } ? ((int)(packed >> PackBits), (int)(packed & ((1 << PackBits) - 1))) : (0, 0);
+        return found is not null;
     }
 
     /// <summary>The points at which the way turns, both ends included.</summary>
     internal ImmutableArray<PlanPoint> Way(Placement a, Placement b)
     {
-        Best(a, b, out var last);
-        var turns = new List<PlanPoint> { b.Spot };
-        var map = ReachOf(a);
-        for (var node = last; node >= 0; node = map.Before[node])
+        if (Best(a, b) is not { } found)
         {
-            turns.Add(_points[node]);
+            return [a.Spot, b.Spot];
         }
 
+        var turns = new List<PlanPoint> { b.Spot, PointOf(found.Goal) };
+        var map = ReachOf(a);
+        var start = found.Start;
+        for (var node = found.Last; node >= 0; node = map.Before[node])
+        {
+            turns.Add(_points[node]);
+            start = map.Before[node] < 0 ? StartAt(a, node, map.Distance[node]) : start;
+        }
+
+        turns.Add(PointOf(start));
         turns.Add(a.Spot);
         turns.Reverse();
         return [.. turns.Where((p, i) => i == 0 || p != turns[i - 1])];
     }
 
-    private long Best(Placement a, Placement b, out int last)
+    // Either both entries lie on one piece of wall, or the way goes from the start's nodes to the goal's.
+    private (long Packed, int Last, Entry Start, Entry Goal)? Best(Placement a, Placement b)
     {
-        last = -1;
         if (!_pieces.ContainsKey((a.Room, a.Side)) || !_pieces.ContainsKey((b.Room, b.Side)))
         {
-            return long.MaxValue;
+            return null;
         }
 
-        var (map, goals) = (ReachOf(a), Entries(b));
-        var best = long.MaxValue;
+        var (map, starts, goals) = (ReachOf(a), Entries(a).ToList(), Entries(b).ToList());
+        (long Packed, int Last, Entry Start, Entry Goal)? best = null;
         foreach (var goal in goals)
         {
-            foreach (var start in Entries(a).Where(s => s.Room == goal.Room && s.Side == goal.Side && PieceAt(s) is { } p && p == PieceAt(goal)))
+            foreach (var start in starts.Where(s => s.Room == goal.Room && s.Side == goal.Side && PieceAt(s) is { } p && p == PieceAt(goal)))
             {
-                best = Math.Min(best, start.Extra + goal.Extra + Pack(Math.Abs(start.Offset - goal.Offset)));
+                var way = start.Extra + goal.Extra + Pack(Math.Abs(start.Offset - goal.Offset));
+                best = way < (best?.Packed ?? long.MaxValue) ? (way, -1, start, goal) : best;
             }
         }
 
@@ -88,15 +96,20 @@ internal sealed class WallGraph
         {
             foreach (var (node, away) in NodesOf(goal))
             {
-                if (map.Distance[node] < long.MaxValue && map.Distance[node] + away + goal.Extra is var way && way < best)
+                if (map.Distance[node] < long.MaxValue && map.Distance[node] + away + goal.Extra is var way && way < (best?.Packed ?? long.MaxValue))
                 {
-                    (best, last) = (way, node);
+                    best = (way, node, starts[0], goal);
                 }
             }
         }
 
         return best;
     }
+
+    private Entry StartAt(Placement place, int node, long distance) =>
+        Entries(place).First(e => NodesOf(e).Any(n => n.Node == node && n.Away + e.Extra + Turned(node) == distance));
+
+    private PlanPoint PointOf(Entry entry) => WallSpots.PointAt(_house.Rooms[entry.Room], entry.Side, entry.Offset);
 
     private ReachMap ReachOf(Placement place)
     {
@@ -115,8 +128,9 @@ internal sealed class WallGraph
         var distance = Enumerable.Repeat(long.MaxValue, _points.Count).ToArray();
         var before = Enumerable.Repeat(-1, _points.Count).ToArray();
         var queue = new PriorityQueue<int, (long, int)>();
-        foreach (var (node, cost) in starts)
+        foreach (var (node, away) in starts)
         {
+            var cost = away + Turned(node);
             if (cost < distance[node])
             {
                 distance[node] = cost;
@@ -140,22 +154,22 @@ internal sealed class WallGraph
     }
 
     // A spot on a wall can be reached on its own side and, where a room faces it through the wall, straight across from there.
-    private IEnumerable<(int Room, int Side, int Offset, long Extra)> Entries(Placement place)
+    private IEnumerable<Entry> Entries(Placement place)
     {
-        yield return (place.Room, place.Side, place.Offset, 0);
+        yield return new Entry(place.Room, place.Side, place.Offset, 0);
         foreach (var facing in _facing[(place.Room, place.Side)])
         {
             if (facing.From <= place.Offset && place.Offset <= facing.To)
             {
-                yield return (facing.Room, facing.Side, facing.Map(place.Offset), Pack(facing.Gap));
+                yield return new Entry(facing.Room, facing.Side, facing.Map(place.Offset), Pack(facing.Gap));
             }
         }
     }
 
-    private WallPiece? PieceAt((int Room, int Side, int Offset, long Extra) spot) =>
+    private WallPiece? PieceAt(Entry spot) =>
         _pieces[(spot.Room, spot.Side)].FirstOrDefault(p => p.From <= spot.Offset && spot.Offset <= p.To);
 
-    private IEnumerable<(int Node, long Away)> NodesOf((int Room, int Side, int Offset, long Extra) spot) =>
+    private IEnumerable<(int Node, long Away)> NodesOf(Entry spot) =>
         PieceAt(spot) is { } piece ? piece.Nodes.Select(n => (n.Node, Pack(Math.Abs(n.Offset - spot.Offset)))) : [];
 
     private void Cut(int room, bool aboveSills)
@@ -165,7 +179,7 @@ internal sealed class WallGraph
         var first = _points.Count;
         for (var c = 0; c < corners.Length; c++)
         {
-            AddNode(corners[c], (room, c));
+            AddNode(corners[c], isCorner: true);
         }
 
         for (var side = 0; side < corners.Length; side++)
@@ -219,8 +233,8 @@ internal sealed class WallGraph
         {
             foreach (var offset in new[] { facing.From, facing.To }.Distinct())
             {
-                var here = PieceAt((room, side, offset, 0));
-                var there = PieceAt((facing.Room, facing.Side, facing.Map(offset), 0));
+                var here = PieceAt(new Entry(room, side, offset, 0));
+                var there = PieceAt(new Entry(facing.Room, facing.Side, facing.Map(offset), 0));
                 if (here is not null && there is not null)
                 {
                     Link(NodeAt(here, room, side, offset), NodeAt(there, facing.Room, facing.Side, facing.Map(offset)), Pack(facing.Gap));
@@ -239,8 +253,7 @@ internal sealed class WallGraph
             }
         }
 
-        var corners = _house.Rooms[room].Corners;
-        var node = AddNode(PointOn(corners[side], corners[(side + 1) % corners.Length], offset), (room, -1));
+        var node = AddNode(WallSpots.PointAt(_house.Rooms[room], side, offset), isCorner: false);
         foreach (var (known, at) in piece.Nodes)
         {
             Link(known, node, Pack(Math.Abs(at - offset)));
@@ -250,28 +263,26 @@ internal sealed class WallGraph
         return node;
     }
 
-    private int AddNode(PlanPoint point, (int Room, int Corner) corner)
+    private int AddNode(PlanPoint point, bool isCorner)
     {
         _points.Add(point);
         _links.Add([]);
-        _cornerOf.Add(corner);
+        _isCorner.Add(isCorner);
         return _points.Count - 1;
     }
 
     private void Link(int a, int b, long cost)
     {
-        // Going through a corner node turns the corner once; half of it is counted on each side.
-        _links[a].Add((b, cost + (_cornerOf[b].Corner >= 0 ? 1 : 0)));
-        _links[b].Add((a, cost + (_cornerOf[a].Corner >= 0 ? 1 : 0)));
+        _links[a].Add((b, cost + Turned(b)));
+        _links[b].Add((a, cost + Turned(a)));
     }
 
-    private static PlanPoint PointOn(PlanPoint a, PlanPoint b, int offset)
-    {
-        var length = a.StraightDistanceTo(b);
-        return length == 0 ? a : new PlanPoint(a.X + (int)((long)(b.X - a.X) * offset / length), a.Y + (int)((long)(b.Y - a.Y) * offset / length));
-    }
+    // A corner is counted where the way comes to it.
+    private int Turned(int node) => _isCorner[node] ? 1 : 0;
 
     private static long Pack(int length) => (long)length << PackBits;
+
+    private readonly record struct Entry(int Room, int Side, int Offset, long Extra);
 
     private sealed record ReachMap(ImmutableArray<long> Distance, ImmutableArray<int> Before);
 
