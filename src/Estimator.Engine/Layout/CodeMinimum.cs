@@ -103,7 +103,7 @@ public static class CodeMinimum
                 yield return Count(DeviceKind.CeilingLight, 1);
                 yield return Count(DeviceKind.ThreeWaySwitch, 2);
                 break;
-            case RoomKind.Closet or RoomKind.Outdoors or RoomKind.Void:
+            case RoomKind.Closet or RoomKind.Outdoors:
                 break;
             default:
                 yield return Count(DeviceKind.CeilingLight, 1);
@@ -135,7 +135,7 @@ public static class CodeMinimum
 
     // Front and back of a house: the first two rooms with a door to the outside.
     private static HashSet<int> OutdoorRooms(FramedHouse house) => [.. house.Openings
-        .Where(o => o.OtherRoom < 0 && o.Source.Kind is OpeningKind.EntranceDoor or OpeningKind.SlidingDoor && o.OtherRoom < 0)
+        .Where(o => o.OtherRoom < 0 && o.Source.Kind is OpeningKind.EntranceDoor or OpeningKind.SlidingDoor)
         .Select(o => o.Room).Where(r => house.Rooms[r].Source.Kind is not (RoomKind.Outdoors or RoomKind.Void)).Distinct().Order().Take((int)ReceptacleRules.Outdoor.Number())];
 
     private static DeviceCount Count(DeviceKind kind, int count, ServedPlace serves = ServedPlace.Room) => new() { Kind = kind, Count = count, Serves = serves };

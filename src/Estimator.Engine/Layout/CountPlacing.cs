@@ -32,55 +32,54 @@ internal sealed class CountPlacing(Placing placing)
     {
         ServedPlace.Island => RoomPoints.Spread(_house.Rooms[room], count).Select(p => placing.Inside(room, p, height, assumed: true)),
         ServedPlace.Counter => ReceptacleSpread.AlongCounters(_house, room, count).Select(a => placing.Along(room, a, height, assumed: true)),
-        ServedPlace.Basin => ByFixture(room, FixtureKind.Sink, count, height),
+        ServedPlace.Basin => AtBasins(room, count, ReceptacleRules.BasinReach.Inches().ToSixteenths() / 2, height),
         ServedPlace.Outdoors => ByDoorsOutside(room, count, height),
-        _ => ReceptacleSpread.AlongWalls(_house, room, count).Select(a => placing.Along(room, a, height, assumed: true)),
+        _ => AlongWalls(room, count, height),
     };
 
     private IEnumerable<Placement> WallLights(int room, ServedPlace serves, int count, Fact height) => serves switch
     {
-        ServedPlace.Basin => ByFixture(room, FixtureKind.Sink, count, height),
+        ServedPlace.Basin => AtBasins(room, count, beside: 0, height),
         ServedPlace.Outdoors => ByDoorsOutside(room, count, height),
-        _ => ReceptacleSpread.AlongWalls(_house, room, count).Select(a => placing.Along(room, a, height, assumed: true)),
+        _ => AlongWalls(room, count, height),
     };
+
+    private IEnumerable<Placement> AlongWalls(int room, int count, Fact height) =>
+        ReceptacleSpread.AlongWalls(_house, room, count).Select(a => placing.Along(room, a, height, assumed: true));
 
     private IEnumerable<Placement> Ceiling(int room, ImmutableArray<PlanPoint> points) =>
         points.Select(p => placing.Inside(room, p, null, assumed: true));
 
-    private IEnumerable<Placement> ByFixture(int room, FixtureKind kind, int count, Fact height)
+    // A light hangs over its basin, a receptacle stands beside it.
+    private IEnumerable<Placement> AtBasins(int room, int count, int beside, Fact height)
     {
         var framed = _house.Rooms[room];
-        var fixtures = framed.Source.Fixtures.Where(f => f.Kind == kind && f.At is not null).Select(f => Canonical(f.At!.Value)).Order().ToList();
-        var beside = ReceptacleRules.BasinReach.Inches().ToSixteenths() / 2;
-        for (var i = 0; i < count; i++)
+        var basins = framed.Source.Fixtures.Where(f => f.Kind is FixtureKind.Sink && f.At is not null).Select(f => Canonical(f.At!.Value)).Order().ToList();
+        if (basins.Count == 0)
         {
-            if (fixtures.Count == 0)
-            {
-                yield return placing.Along(room, ReceptacleSpread.AlongWalls(_house, room, count)[i], height, assumed: true);
-                continue;
-            }
-
-            var (side, offset) = WallSpots.Nearest(framed, fixtures[i % fixtures.Count]);
-            var length = WallSpots.LengthOf(framed, side);
-            var moved = offset + beside <= length ? offset + beside : Math.Max(0, offset - beside);
-            yield return placing.OnWall(room, side, moved, height, assumed: true);
+            return AlongWalls(room, count, height);
         }
+
+        return Enumerable.Range(0, count).Select(i =>
+        {
+            var (side, offset) = WallSpots.Nearest(framed, basins[i % basins.Count]);
+            var moved = offset + beside <= WallSpots.LengthOf(framed, side) ? offset + beside : Math.Max(0, offset - beside);
+            return placing.OnWall(room, side, moved, height, assumed: true);
+        });
     }
 
     private IEnumerable<Placement> ByDoorsOutside(int room, int count, Fact height)
     {
-        var doors = DoorSpots.Doors(_house, room).Where(d => d.OtherRoom < 0).ToList();
-        for (var i = 0; i < count; i++)
+        var doors = DoorSpots.Doors(_house, room).Where(d => d.OtherRoom < 0).Take(count).ToList();
+        foreach (var door in doors)
         {
-            if (i < doors.Count)
-            {
-                var (side, offset) = DoorSpots.Beside(_house, doors[i]);
-                yield return placing.OnWall(room, side, offset, height, assumed: true);
-            }
-            else
-            {
-                yield return placing.Along(room, ReceptacleSpread.AlongWalls(_house, room, count)[i], height, assumed: true);
-            }
+            var (side, offset) = DoorSpots.Beside(_house, door);
+            yield return placing.OnWall(room, side, offset, height, assumed: true);
+        }
+
+        foreach (var place in AlongWalls(room, count - doors.Count, height))
+        {
+            yield return place;
         }
     }
 

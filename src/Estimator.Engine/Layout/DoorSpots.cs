@@ -23,8 +23,24 @@ internal static class DoorSpots
         var others = house.Openings.Where(o => o.Room == door.Room && o.Side == door.Side && !ReferenceEquals(o, door)).ToList();
         var before = door.From - others.Where(o => o.To <= door.From).Select(o => o.To).DefaultIfEmpty(0).Max();
         var after = others.Where(o => o.From >= door.To).Select(o => o.From).DefaultIfEmpty(length).Min() - door.To;
+        if (after <= 0 && before <= 0)
+        {
+            return RoundTheCorner(house, door, jamb);
+        }
+
         var offset = after >= before ? door.To + Math.Min(jamb, after / 2) : door.From - Math.Min(jamb, before / 2);
         return (door.Side, Math.Clamp(offset, 0, length));
+    }
+
+    // An opening as wide as its wall leaves no jamb on it: the switch stands on a wall beside, on the one with more free length next to the corner.
+    private static (int Side, int Offset) RoundTheCorner(FramedHouse house, FramedOpening door, int jamb)
+    {
+        var room = house.Rooms[door.Room];
+        var (next, last) = ((door.Side + 1) % room.Corners.Length, (door.Side + room.Corners.Length - 1) % room.Corners.Length);
+        var (nextLength, lastLength) = (WallSpots.LengthOf(room, next), WallSpots.LengthOf(room, last));
+        var ahead = house.Openings.Where(o => o.Room == door.Room && o.Side == next).Select(o => o.From).DefaultIfEmpty(nextLength).Min();
+        var behind = lastLength - house.Openings.Where(o => o.Room == door.Room && o.Side == last).Select(o => o.To).DefaultIfEmpty(0).Max();
+        return ahead >= behind ? (next, Math.Min(jamb, ahead / 2)) : (last, lastLength - Math.Min(jamb, behind / 2));
     }
 
     /// <summary>The middle of a door.</summary>

@@ -45,14 +45,13 @@ public static class HousePlacement
 
     private static Placement Stated(FramedHouse house, FramedRoom room, PlacedDevice device, string path, Placing placing)
     {
-        var onCeiling = device.Kind is DeviceKind.CeilingLight or DeviceKind.RecessedLight or DeviceKind.CeilingFan or DeviceKind.ExhaustFan || device.Kind.IsAlarm();
-        Fact? height = onCeiling ? null
-            : device.Height is { } own ? placing.Page.Given($"{path}.height", "Box centre above the floor", own)
-            : MountingHeights.Of(house.Job, room, device.Kind, device.Serves, placing.Page);
-        if (device.Wall is { } wall && height is { } wallHeight)
+        var height = Height(house, room, device, path, placing);
+        if (device.Wall is { } wall)
         {
             var (side, offset) = WallSpots.Of(room, wall, house.Pose);
-            return placing.OnWall(room.Index, side, offset, wallHeight, assumed: false);
+            return height is { } wallHeight
+                ? placing.OnWall(room.Index, side, offset, wallHeight, assumed: false)
+                : placing.OnCeilingAtWall(room.Index, side, offset);
         }
 
         if (device.At is not { } at)
@@ -63,6 +62,16 @@ public static class HousePlacement
         return height is { } above && device.Serves is not ServedPlace.Island
             ? placing.NearestWall(room.Index, at, above)
             : placing.Free(room.Index, at, path, height);
+    }
+
+    // Lights and ceiling fans hang from the ceiling; an alarm or an exhaust fan does unless the user gave it a wall.
+    private static Fact? Height(FramedHouse house, FramedRoom room, PlacedDevice device, string path, Placing placing)
+    {
+        var onCeiling = device.Kind is DeviceKind.CeilingLight or DeviceKind.RecessedLight or DeviceKind.CeilingFan
+            || (device.Wall is null && (device.Kind is DeviceKind.ExhaustFan || device.Kind.IsAlarm()));
+        return onCeiling ? null
+            : device.Height is { } own ? placing.Page.Given($"{path}.height", "Box centre above the floor", own)
+            : MountingHeights.Of(house.Job, room, device.Kind, device.Serves, placing.Page);
     }
 
     private static Placement Panel(FramedHouse house, Panel panel, int index, Placing placing)

@@ -12,7 +12,7 @@ internal static class MountingHeights
 {
     /// <summary>Height of a wall device, under the ceiling of its room.</summary>
     internal static Fact Of(Job job, FramedRoom room, DeviceKind kind, ServedPlace serves, PageWriter page) =>
-        Within(room, Usual(job, room.Source.Kind, kind, serves, page), page);
+        kind is DeviceKind.ExhaustFan || kind.IsAlarm() ? Highest(room, page) : Within(room, Usual(job, room.Source.Kind, kind, serves, page), page);
 
     /// <summary>A usual height, brought down where the room is too low for it, as in a crawl space.</summary>
     internal static Fact Within(FramedRoom room, Fact height, PageWriter page)
@@ -22,9 +22,11 @@ internal static class MountingHeights
             return height;
         }
 
-        var most = page.Compute(Operation.Difference, "highest-box", "Highest box in the room", Unit.Length, room.CeilingHeight, PracticeDefaults.BelowCeiling.ReadInches(page));
-        return page.Compute(Operation.Minimum, "height-in-low-room", "Box centre above the floor", Unit.Length, height, most);
+        return page.Compute(Operation.Minimum, "height-in-low-room", "Box centre above the floor", Unit.Length, height, Highest(room, page));
     }
+
+    private static Fact Highest(FramedRoom room, PageWriter page) => page.Compute(
+        Operation.Difference, "highest-box", "Highest box in the room", Unit.Length, room.CeilingHeight, PracticeDefaults.BelowCeiling.ReadInches(page));
 
     private static Fact Usual(Job job, RoomKind room, DeviceKind kind, ServedPlace serves, PageWriter page) => (kind, serves, room) switch
     {

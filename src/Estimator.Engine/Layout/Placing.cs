@@ -34,6 +34,13 @@ internal sealed class Placing(FramedHouse house, PageWriter page)
         };
     }
 
+    /// <summary>A place on the ceiling where it meets a wall.</summary>
+    internal Placement OnCeilingAtWall(int room, int side, int offset)
+    {
+        var ceiling = house.Rooms[room].CeilingHeight;
+        return OnWall(room, side, offset, ceiling, assumed: false) with { Mount = Mount.Ceiling, Side = -1, Offset = 0 };
+    }
+
     /// <summary>A place on a wall, along the outline from its first corner.</summary>
     internal Placement Along(int room, int along, Fact height, bool assumed)
     {

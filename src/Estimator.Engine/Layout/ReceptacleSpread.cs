@@ -34,27 +34,29 @@ internal static class ReceptacleSpread
     internal static ImmutableArray<WallSpace> Counters(FramedHouse house, int room)
     {
         var framed = house.Rooms[room];
-        var starts = WallSpaces.SideStarts(framed);
+        var stated = framed.Source.Counters.Where(c => c.Kind is CounterKind.Wall).ToList();
         var free = WallSpaces.Of(house, room).OrderByDescending(s => s.Length).ThenBy(s => s.From).ToList();
-        var counters = ImmutableArray.CreateBuilder<WallSpace>();
-        var next = 0;
-        foreach (var counter in framed.Source.Counters.Where(c => c.Kind is CounterKind.Wall))
+        if (stated.Count == 0)
         {
-            var length = counter.Length.ToSixteenths();
-            if (counter.Wall is { } wall)
-            {
-                var (side, offset) = WallSpots.Of(framed, wall, house.Pose);
-                counters.Add(new WallSpace(Math.Max(0, starts[side] + offset - length / 2), length, Closed: false));
-            }
-            else
-            {
-                counters.Add(free.Count > 0 ? free[next++ % free.Count] with { Length = length, Closed = false } : new WallSpace(0, length, Closed: false));
-            }
+            return free.Count > 0 ? [free[0]] : [new WallSpace(0, WallSpaces.SideStarts(framed)[^1], Closed: true)];
         }
 
-        return counters.Count > 0 ? counters.ToImmutable()
-            : free.Count > 0 ? [free[0]]
-            : [new WallSpace(0, starts[^1], Closed: true)];
+        return [.. stated.Select(c => c.Wall is { } wall ? WallSpaces.OfCounter(house, framed, wall, c.Length) : Taken(free, c.Length.ToSixteenths()))];
+    }
+
+    // A counter without a place stands at the start of the longest wall space that is left, and ends where that does.
+    private static WallSpace Taken(List<WallSpace> free, int length)
+    {
+        if (free.Count == 0)
+        {
+            return new WallSpace(0, length, Closed: false);
+        }
+
+        var longest = Enumerable.Range(0, free.Count).MaxBy(i => free[i].Length);
+        var space = free[longest];
+        var taken = Math.Min(length, space.Length);
+        free[longest] = space with { From = space.From + taken, Length = space.Length - taken, Closed = false };
+        return space with { Length = taken, Closed = false };
     }
 
     /// <summary>Spots along the outline for so many counter receptacles.</summary>

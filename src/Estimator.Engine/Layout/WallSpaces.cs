@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Framing;
 using Estimator.Engine.House;
+using Estimator.Engine.Measures;
 
 namespace Estimator.Engine.Layout;
 
@@ -46,10 +47,22 @@ public static class WallSpaces
     {
         foreach (var counter in room.Source.Counters.Where(c => c.Kind is CounterKind.Wall && c.Wall is not null))
         {
-            var (side, offset) = WallSpots.Of(room, counter.Wall!, house.Pose);
-            var half = counter.Length.ToSixteenths() / 2;
-            yield return (starts[side] + Math.Max(0, offset - half), Math.Min(starts[^1], starts[side] + offset + half));
+            var (from, length, _) = OfCounter(house, room, counter.Wall!, counter.Length);
+            yield return (from, Math.Min(starts[^1], from + length));
+            if (from + length > starts[^1])
+            {
+                yield return (0, from + length - starts[^1]);
+            }
         }
+    }
+
+    /// <summary>The stretch of a counter whose middle the user gave; what is longer than its wall goes on round the corners.</summary>
+    internal static WallSpace OfCounter(FramedHouse house, FramedRoom room, WallSpot middle, Length length)
+    {
+        var starts = SideStarts(room);
+        var (side, offset) = WallSpots.Of(room, middle, house.Pose);
+        var whole = Math.Min(length.ToSixteenths(), starts[^1]);
+        return new WallSpace((starts[side] + offset - whole / 2 + starts[^1]) % starts[^1], whole, Closed: false);
     }
 
     /// <summary>The side and the offset along it of a point of the outline.</summary>
