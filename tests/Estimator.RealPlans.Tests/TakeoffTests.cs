@@ -1,7 +1,9 @@
 using Estimator.Engine;
 using Estimator.Engine.Findings;
+using Estimator.Engine.Framing;
 using Estimator.Engine.JobFiles;
 using Estimator.Engine.Measures;
+using Estimator.TestKit;
 using Estimator.TestKit.Houses;
 
 namespace Estimator.RealPlans.Tests;
@@ -46,6 +48,25 @@ public sealed class TakeoffTests
         var plan = new PinnedPlan(PlanFolder.Job(name), job => JobEstimate.Compute(job, PlanFolder.Catalogue), Length.FromInches(0.5m));
         var problems = plan.Pinned().Concat(plan.Doubled()).Concat(plan.Raised()).Concat(plan.PanelMoved()).ToList();
         Assert.True(problems.Count == 0, string.Join('\n', problems.Take(20)));
+    }
+
+    // The spots of a slanting wall lie on whole sixteenths of an inch, and drawn walls are up to half an inch out of parallel.
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Runs_OfRealHouse_MeasureWhatTheyWereChosenBy(string name)
+    {
+        var estimate = JobEstimate.Compute(PlanFolder.Job(name), PlanFolder.Catalogue);
+        var map = new FramingMap(estimate.House);
+        foreach (var run in estimate.Wiring.Runs)
+        {
+            var from = run.From < 0 ? estimate.Layout.Panels[estimate.Wiring.Circuits[run.Circuit].Panel].Place : estimate.Wiring.Boxes[run.From].Place;
+            Assert.True(map.TryWay(from, estimate.Wiring.Boxes[run.To].Place, run.Path.Way, out var chosen));
+            Assert.InRange(run.Path.Horizontal.AsLength().Value.ToSixteenths() - chosen.Horizontal, -8, 8);
+            Assert.Equal(chosen.Vertical, run.Path.Vertical.AsLength().Value.ToSixteenths());
+            Assert.InRange(run.Path.Bores.Value - chosen.Bores, -1, 1);
+        }
+
+        Assert.Empty(ExplanationCheck.Problems(estimate.Book));
     }
 
     private static string Quantities(JobEstimate estimate) =>

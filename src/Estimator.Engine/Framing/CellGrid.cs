@@ -17,9 +17,9 @@ internal sealed class CellGrid
     internal CellGrid(FramedHouse house, FramedLevel level)
     {
         var rooms = level.Rooms.Select(r => house.Rooms[r]).ToList();
-        var corners = rooms.SelectMany(r => r.Holes.Add(r.Corners)).SelectMany(ring => ring).ToList();
-        _xs = [.. corners.Select(p => p.X).Distinct().Order()];
-        _ys = [.. corners.Select(p => p.Y).Distinct().Order()];
+        var points = rooms.SelectMany(r => r.Corners).Concat(rooms.SelectMany(r => r.Holes).SelectMany(h => h)).ToList();
+        _xs = [.. points.Select(p => p.X).Distinct().Order()];
+        _ys = [.. points.Select(p => p.Y).Distinct().Order()];
         _inside = new bool[Columns, Rows];
         var thickest = (house.Job.Practice.MaximumWallThickness ?? PracticeDefaults.MaximumWallThickness.Inches()).ToSixteenths();
         Mark(rooms, thickest);

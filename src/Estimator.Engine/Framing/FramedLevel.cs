@@ -33,4 +33,7 @@ public sealed record FramedLevel
 
     /// <summary>Whether cable can pass under its floor: a level or a crawl space lies below.</summary>
     public required bool OpenBelow { get; init; }
+
+    /// <summary>The level whose ceiling joists carry this floor; over a crawl space, of whose joists nothing is stated, they are taken to be like its own.</summary>
+    public int JoistsUnder => Math.Max(0, Index - 1);
 }

@@ -26,7 +26,7 @@ public sealed record FramedRoom
     /// <summary>The user's coordinates of each corner, as stated on the grid, in the order of <see cref="Corners"/>.</summary>
     public required ImmutableArray<(Fact X, Fact Y)> CornerFacts { get; init; }
 
-    /// <summary>The user's coordinates of each hole's corners, as stated on the grid.</summary>
+    /// <summary>The user's coordinates of the corners of each hole, in his order.</summary>
     public required ImmutableArray<ImmutableArray<(Fact X, Fact Y)>> HoleFacts { get; init; }
 
     /// <summary>Floor area less holes.</summary>

@@ -14,6 +14,8 @@ namespace Estimator.Engine.Framing;
 /// </remarks>
 public sealed class FramingMap
 {
+    private const int PlatesUnderFloor = 2;
+
     private readonly FramedHouse _house;
     private readonly ImmutableArray<OverheadRegion> _over;
     private readonly Dictionary<(int Level, bool AboveSills), WallGraph> _walls = [];
@@ -42,7 +44,7 @@ public sealed class FramingMap
                 length = new WayLength(along, Math.Abs(a.Height - b.Height), along / StudSpacing(a.Level) + corners * _cornerStuds);
                 return true;
             case RunWay.Underfloor when Under(a, b) is { } region && region.TryDistance(a.Spot, b.Spot, out var across, out var crossed):
-                length = new WayLength(across, a.Height + b.Height + 2 * _plate, 2 + crossed / JoistSpacing(PathExplaining.FloorOf(a.Level)));
+                length = new WayLength(across, a.Height + b.Height + 2 * _plate, PlatesUnderFloor + crossed / JoistSpacing(_house.Levels[a.Level].JoistsUnder));
                 return true;
             case RunWay.Overhead:
                 length = Over(a, b).Length;
@@ -71,31 +73,32 @@ public sealed class FramingMap
 
     private PathDraft AlongWalls(Placement a, Placement b)
     {
-        var points = Walls(a, b).Way(a, b);
+        var turns = Walls(a, b).Way(a, b);
         Walls(a, b).TryWay(a, b, out _, out var corners);
         return new PathDraft
         {
             Way = RunWay.AlongWalls,
             From = a,
             To = b,
-            Turns = [.. points.Select((p, i) => new Waypoint(a.Level, p, i == points.Length - 1 ? b.Height : a.Height))],
-            MoreBores = corners * _cornerStuds,
+            Turns = [.. turns.Select((t, i) => new Waypoint(a.Level, t.Spot, i == turns.Length - 1 ? b.Height : a.Height))],
+            OnWalls = turns,
+            Corners = corners,
         };
     }
 
-    private PathDraft BelowFloor(Placement a, Placement b)
+    private PathDraft BelowFloor(Placement a, Placement b) => new()
     {
-        var region = Under(a, b)!;
-        var turns = region.Way(a.Spot, b.Spot);
-        return new PathDraft
-        {
-            Way = RunWay.Underfloor,
-            From = a,
-            To = b,
-            Turns = [new Waypoint(a.Level, a.Spot, a.Height), .. turns.Select(t => new Waypoint(a.Level, t, -_plate)), new Waypoint(b.Level, b.Spot, b.Height)],
-            MoreBores = 2,
-        };
-    }
+        Way = RunWay.Underfloor,
+        From = a,
+        To = b,
+        Turns =
+        [
+            new Waypoint(a.Level, a.Spot, a.Height),
+            .. Under(a, b)!.Way(a.Spot, b.Spot).Select(t => new Waypoint(a.Level, t, -_plate)),
+            new Waypoint(b.Level, b.Spot, b.Height),
+        ],
+        Plates = PlatesUnderFloor,
+    };
 
     private PathDraft Overhead(Placement a, Placement b)
     {
@@ -103,8 +106,7 @@ public sealed class FramingMap
         var turns = new List<Waypoint> { new(over.Low.Level, over.Low.Spot, over.Low.Height) };
         foreach (var stage in over.Stages)
         {
-            var points = _over[stage.Level].Way(stage.From, stage.To);
-            turns.AddRange(points.Select(p => new Waypoint(stage.Level, p, LevelCeiling(stage.Level) + _plate)));
+            turns.AddRange((stage.UnderOneRoof ? [stage.From, stage.To] : _over[stage.Level].Way(stage.From, stage.To)).Select(p => new Waypoint(stage.Level, p, LevelCeiling(stage.Level) + _plate)));
         }
 
         turns.Add(new Waypoint(over.High.Level, over.High.Spot, over.High.Height));
@@ -114,7 +116,7 @@ public sealed class FramingMap
             From = over.Low,
             To = over.High,
             Turns = [.. over.Low == a ? turns : Enumerable.Reverse(turns)],
-            MoreBores = over.Plates,
+            Plates = over.Plates,
             Bridged = over.Bridged,
         };
     }
@@ -124,11 +126,11 @@ public sealed class FramingMap
         var (low, high) = a.Level <= b.Level ? (a, b) : (b, a);
         if (low.Level == high.Level)
         {
-            var joined = _over[low.Level].TryDistance(low.Spot, high.Spot, out var distance, out var across);
-            distance = joined ? distance : low.Spot.SquareDistanceTo(high.Spot);
+            var stage = new OverheadStage(low.Level, low.Spot, high.Spot, UnderOneRoof(low, high));
+            var joined = TryStage(stage, out var distance, out var across);
             var plates = (low.Mount is Mount.Wall ? 1 : 0) + (high.Mount is Mount.Wall ? 1 : 0);
             return new OverheadWay(
-                low, high, [new OverheadStage(low.Level, low.Spot, high.Spot)],
+                low, high, [stage],
                 new WayLength(distance, Drop(low) + Drop(high), plates + across / JoistSpacing(low.Level)), plates, !joined);
         }
 
@@ -140,30 +142,53 @@ public sealed class FramingMap
     private OverheadWay Climb(Placement low, Placement high)
     {
         var top = high.Mount is Mount.Ceiling ? high.Level : high.Level - 1;
-        var ways = new List<Climbed> { new(0, 0, 0, false, [], low.Spot) };
+        var ways = new List<(long Length, int Across, bool Bridged, ImmutableArray<OverheadStage> Stages, PlanPoint At)>
+        {
+            (0, 0, false, [], low.Spot),
+        };
         for (var level = low.Level; level <= top; level++)
         {
             IEnumerable<PlanPoint> goals = level == top ? [high.Spot] : Risers(level + 1).DefaultIfEmpty(high.Spot);
-            ways = [.. goals.Select(g => ways.Select(w => Extend(w, level, g)).MinBy(w => (w.Bridged, w.Length, w.Across))!)];
+            ways = [.. goals.Select(g => ways.Select(w => Extend(w, level, g)).MinBy(w => (w.Bridged, w.Length, w.Across)))];
         }
 
         var best = ways[0];
         var plates = (low.Mount is Mount.Wall ? 1 : 0) + (high.Mount is Mount.Wall ? 1 : 0) + 2 * (top - low.Level);
         var vertical = Math.Abs(Altitude(high) - Altitude(low));
-        return new OverheadWay(
-            low, high, best.Stages, new WayLength((int)best.Length, vertical, plates + best.Bores), plates, best.Bridged);
+        return new OverheadWay(low, high, best.Stages, new WayLength((int)best.Length, vertical, plates + best.Stages.Sum(JoistsBored)), plates, best.Bridged);
     }
 
-    private Climbed Extend(Climbed way, int level, PlanPoint goal)
+    private (long Length, int Across, bool Bridged, ImmutableArray<OverheadStage> Stages, PlanPoint At) Extend(
+        (long Length, int Across, bool Bridged, ImmutableArray<OverheadStage> Stages, PlanPoint At) way, int level, PlanPoint goal)
     {
-        var joined = _over[level].TryDistance(way.At, goal, out var distance, out var across);
-        return new Climbed(
-            way.Length + (joined ? distance : way.At.SquareDistanceTo(goal)),
-            way.Across + (joined ? across : 0),
-            way.Bores + (joined ? across / JoistSpacing(level) : 0),
+        var stage = new OverheadStage(level, way.At, goal, UnderOneRoof: false);
+        var joined = TryStage(stage, out var distance, out var across);
+        return (
+            way.Length + distance,
+            way.Across + across,
             way.Bridged || !joined,
-            way.Stages.Add(new OverheadStage(level, way.At, goal)),
+            way.Stages.Add(stage),
             goal);
+    }
+
+    private bool TryStage(OverheadStage stage, out int distance, out int across)
+    {
+        if (!stage.UnderOneRoof)
+        {
+            return _over[stage.Level].TryDistance(stage.From, stage.To, out distance, out across);
+        }
+
+        (distance, across) = _over[stage.Level].Straight(stage.From, stage.To);
+        return true;
+    }
+
+    // Outlets of one porch are joined over its own ceiling, which is no part of the building's.
+    private bool UnderOneRoof(Placement a, Placement b) => a.Room == b.Room && _house.Rooms[a.Room].Source.Kind is RoomKind.Outdoors;
+
+    private int JoistsBored(OverheadStage stage)
+    {
+        TryStage(stage, out _, out var across);
+        return across / JoistSpacing(stage.Level);
     }
 
     private IEnumerable<PlanPoint> Risers(int level) =>
@@ -184,7 +209,7 @@ public sealed class FramingMap
 
     private OverheadRegion? Under(Placement a, Placement b) =>
         a.Level == b.Level && a.Mount is Mount.Wall && b.Mount is Mount.Wall && _house.Levels[a.Level].OpenBelow
-            ? _over[PathExplaining.FloorOf(a.Level)]
+            ? _over[_house.Levels[a.Level].JoistsUnder]
             : null;
 
     private bool CanBore(Placement a, Placement b) => a.Level == b.Level && a.Mount is Mount.Wall && b.Mount is Mount.Wall
@@ -203,9 +228,7 @@ public sealed class FramingMap
 
     private static int Sixteenths(Fact length) => Math.Max(1, length.AsLength().Value.ToSixteenths());
 
-    private sealed record OverheadStage(int Level, PlanPoint From, PlanPoint To);
-
-    private sealed record Climbed(long Length, int Across, int Bores, bool Bridged, ImmutableArray<OverheadStage> Stages, PlanPoint At);
+    private sealed record OverheadStage(int Level, PlanPoint From, PlanPoint To, bool UnderOneRoof);
 
     private sealed record OverheadWay(
         Placement Low, Placement High, ImmutableArray<OverheadStage> Stages, WayLength Length, int Plates, bool Bridged);

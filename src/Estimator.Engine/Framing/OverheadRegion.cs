@@ -8,7 +8,8 @@ namespace Estimator.Engine.Framing;
 /// The level is cut into cells along every corner of its rooms. A cell is part of the region where a room lies, or a wall between two rooms.
 /// Two points see each other when a staircase of cells that never turns back joins them: then they lie their square distance apart. Any other
 /// way turns at inner corners of the region, so the shortest way is found over those.
-/// Lengths are packed with the part that runs across the joists, so that of two equal ways the one with fewer bores is taken.
+/// Lengths are packed with the part that runs across the joists, so that of two equal ways the one with fewer bores is taken. Outside the region the
+/// joists are taken to go on.
 /// </remarks>
 internal sealed class OverheadRegion
 {
@@ -30,13 +31,17 @@ internal sealed class OverheadRegion
         (_between, _nextCorner) = AllPairs();
     }
 
-    /// <summary>The way between two points; false where the region does not join them.</summary>
+    /// <summary>The way between two points; where the region does not join them false, and then the square way straight across.</summary>
     internal bool TryDistance(PlanPoint a, PlanPoint b, out int length, out int across)
     {
         var packed = Packed(AnchorOf(a), AnchorOf(b), out _, out _);
-        (length, across) = packed == long.MaxValue ? (0, 0) : ((int)(packed >> PackBits), (int)(packed & ((1L << PackBits) - 1)));
-        return packed != long.MaxValue;
+        var joined = packed != long.MaxValue;
+        (length, across) = Unpacked(joined ? packed : Pack(a, b));
+        return joined;
     }
+
+    /// <summary>The square way straight across, whatever lies between.</summary>
+    internal (int Length, int Across) Straight(PlanPoint a, PlanPoint b) => Unpacked(Pack(a, b));
 
     /// <summary>The points at which the way between two points turns, both ends included.</summary>
     internal ImmutableArray<PlanPoint> Way(PlanPoint a, PlanPoint b)
@@ -68,7 +73,7 @@ internal sealed class OverheadRegion
     private long Packed(Anchor a, Anchor b, out int first, out int last)
     {
         (first, last) = (-1, -1);
-        var outside = Pack(a.Outside) + Pack(b.Outside);
+        var outside = a.Outside + b.Outside;
         if (_grid.See(a.Cells, b.Cells))
         {
             return outside + Pack(a.Point, b.Point);
@@ -92,7 +97,7 @@ internal sealed class OverheadRegion
         {
             var (nearest, cells) = _grid.Attach(point);
             ImmutableArray<int> seen = [.. Enumerable.Range(0, _corners.Length).Where(c => _grid.See(cells, _grid.CellsAtVertex(_corners[c].I, _corners[c].J)))];
-            anchor = new Anchor(nearest, point.SquareDistanceTo(nearest), cells, seen, ToCorners(nearest, seen));
+            anchor = new Anchor(nearest, Pack(point, nearest), cells, seen, ToCorners(nearest, seen));
             _anchors.Add(point, anchor);
         }
 
@@ -155,7 +160,7 @@ internal sealed class OverheadRegion
     private long Pack(PlanPoint a, PlanPoint b) =>
         ((long)a.SquareDistanceTo(b) << PackBits) + Math.Abs(_joistsAlongX ? a.Y - b.Y : a.X - b.X);
 
-    private static long Pack(int outside) => (long)outside << PackBits;
+    private static (int Length, int Across) Unpacked(long packed) => ((int)(packed >> PackBits), (int)(packed & ((1L << PackBits) - 1)));
 
     private static ImmutableArray<PlanPoint> Straightened(List<PlanPoint> points)
     {
@@ -167,7 +172,9 @@ internal sealed class OverheadRegion
                 continue;
             }
 
-            if (turns.Count > 1 && ((turns[^1].X == p.X && turns[^2].X == p.X) || (turns[^1].Y == p.Y && turns[^2].Y == p.Y)))
+            // A spot outside the region may be reached over the same line on which the way came there: going there and back stays.
+            if (turns.Count > 1 && turns[^2].SquareDistanceTo(turns[^1]) + turns[^1].SquareDistanceTo(p) == turns[^2].SquareDistanceTo(p)
+                && ((turns[^1].X == p.X && turns[^2].X == p.X) || (turns[^1].Y == p.Y && turns[^2].Y == p.Y)))
             {
                 turns.RemoveAt(turns.Count - 1);
             }
@@ -179,5 +186,5 @@ internal sealed class OverheadRegion
     }
 
     private sealed record Anchor(
-        PlanPoint Point, int Outside, ImmutableArray<int> Cells, ImmutableArray<int> Corners, ImmutableArray<(long Length, int First)> ToCorner);
+        PlanPoint Point, long Outside, ImmutableArray<int> Cells, ImmutableArray<int> Corners, ImmutableArray<(long Length, int First)> ToCorner);
 }

@@ -14,8 +14,14 @@ internal sealed record PathDraft
 
     internal required ImmutableArray<Waypoint> Turns { get; init; }
 
-    /// <summary>Holes besides: plates and corner studs.</summary>
-    internal required int MoreBores { get; init; }
+    /// <summary>For a way along walls where each turn lies; else empty.</summary>
+    internal ImmutableArray<WallTurn> OnWalls { get; init; } = [];
+
+    /// <summary>Plates that are bored.</summary>
+    internal int Plates { get; init; }
+
+    /// <summary>Corners of walls that are passed.</summary>
+    internal int Corners { get; init; }
 
     internal bool Bridged { get; init; }
 }

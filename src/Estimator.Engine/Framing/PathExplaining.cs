@@ -5,13 +5,16 @@ using Estimator.Engine.Rules;
 
 namespace Estimator.Engine.Framing;
 
-/// <summary>Explains the lengths of a way by the places of its ends, the corners that it turns and the heights that it climbs.</summary>
+/// <summary>Explains the lengths of a way by the places of its ends, the spots where it turns and the heights that it climbs.</summary>
 internal sealed class PathExplaining(FramedHouse house, PageWriter page)
 {
     internal RunPath Explain(PathDraft draft)
     {
-        var horizontal = Horizontal(draft);
-        var (crossed, members) = draft.Way is RunWay.AlongWalls ? (horizontal, Members(horizontal, house.Levels[draft.From.Level].StudSpacing)) : Joists(draft);
+        var legs = Legs(draft);
+        var horizontal = page.Sum("way-horizontal", "Horizontal way through the framing", Unit.Length, [.. legs.Select(l => Leg(draft, l))]);
+        var across = draft.Way is RunWay.AlongWalls ? [] : AcrossByLevel(legs);
+        var crossed = draft.Way is RunWay.AlongWalls ? horizontal
+            : page.Sum("way-across", "Part of the way across the joists", Unit.Length, [.. across.Select(a => a.Across)]);
         return new RunPath
         {
             Way = draft.Way,
@@ -19,92 +22,62 @@ internal sealed class PathExplaining(FramedHouse house, PageWriter page)
             Horizontal = horizontal,
             Vertical = Vertical(draft),
             AlongMembers = page.Compute(Operation.Difference, "way-along", "Part of the way along members", Unit.Length, horizontal, crossed),
-            Bores = page.Compute(
-                Operation.Sum, "way-bores", "Holes to bore", Unit.Each, members, page.Constant("Plates and corner studs", draft.MoreBores, Unit.Each)),
+            Bores = Bores(draft, draft.Way is RunWay.AlongWalls ? [Whole(crossed, house.Levels[draft.From.Level].StudSpacing)] : across.Select(a => Whole(a.Across, house.Levels[a.Level].JoistSpacing))),
             Bridged = draft.Bridged,
         };
     }
 
-    /// <summary>The level whose joists lie under a level's floor; the lowest floor has its own.</summary>
-    internal static int FloorOf(int level) => Math.Max(0, level - 1);
-
-    private Fact Horizontal(PathDraft draft)
+    // The horizontal pieces of a way, each between two turns; rises and drops between them have no length here.
+    private List<PathPiece> Legs(PathDraft draft)
     {
-        List<Fact> legs = [];
-        var spots = draft.Turns.Select(t => t.Spot).ToList();
-        for (var i = 1; i < spots.Count; i++)
-        {
-            if (spots[i] != spots[i - 1])
-            {
-                legs.Add(Leg(draft, spots[i - 1], spots[i]));
-            }
-        }
-
-        return page.Sum("way-horizontal", "Horizontal way through the framing", Unit.Length, legs);
+        var spots = draft.Turns.Select((t, i) => draft.Way is RunWay.AlongWalls ? OnWall(draft, i) : Coordinates(draft, t.Spot)).ToList();
+        return [.. Enumerable.Range(1, spots.Count - 1).Where(i => draft.Turns[i].Spot != draft.Turns[i - 1].Spot)
+            .Select(i => new PathPiece(draft.Way is RunWay.Underfloor ? house.Levels[draft.From.Level].JoistsUnder : draft.Turns[i].Level, spots[i - 1], spots[i]))];
     }
 
-    // Each turn is a corner of a room or the place of an end, so both coordinates of each point are figures that the user or the layout gave.
-    private Fact Leg(PathDraft draft, PlanPoint a, PlanPoint b)
+    private Fact Leg(PathDraft draft, PathPiece leg)
     {
-        var (from, to) = (Coordinates(draft, a), Coordinates(draft, b));
         var operation = draft.Way is RunWay.AlongWalls ? Operation.StraightDistance : Operation.SquareDistance;
-        return page.Compute(operation, "way-leg", "From one turn to the next", Unit.Length, from.X, from.Y, to.X, to.Y);
+        return page.Compute(operation, "way-leg", "From one turn to the next", Unit.Length, leg.From.X, leg.From.Y, leg.To.X, leg.To.Y);
     }
 
-    private (Fact X, Fact Y) Coordinates(PathDraft draft, PlanPoint spot)
+    private (Fact X, Fact Y) OnWall(PathDraft draft, int index)
     {
+        var turn = draft.OnWalls[index];
         foreach (var end in new[] { draft.From, draft.To })
         {
-            if (end.Spot == spot)
+            if (turn.Spot == end.Spot)
             {
                 return (end.X, end.Y);
             }
         }
 
-        var corner = house.Rooms.SelectMany(r => r.Corners.Select((c, i) => (Corner: c, Fact: r.CornerFacts[i]))).FirstOrDefault(c => c.Corner == spot);
-        return corner.Corner == spot && corner.Fact.X.Unit is Unit.Length
-            ? corner.Fact
-            : Crossing(draft, spot);
-    }
-
-    // A turn where the line of one corner crosses that of another: each coordinate is found among the corners and ends; on a slanting wall, part of the way
-    // along it.
-    private (Fact X, Fact Y) Crossing(PathDraft draft, PlanPoint spot)
-    {
-        var grid = house.Pose.ToGrid(spot);
-        var known = house.Rooms.SelectMany(r => r.HoleFacts.Add(r.CornerFacts)).SelectMany(ring => ring).Append((draft.From.X, draft.From.Y)).Append((draft.To.X, draft.To.Y)).ToList();
-        var (x, y) = (Among(known.Select(f => f.Item1), grid.X), Among(known.Select(f => f.Item2), grid.Y));
-        return x is { } knownX && y is { } knownY ? (knownX, knownY) : OnAWall(spot) ?? (x ?? Point(grid.X), y ?? Point(grid.Y));
-    }
-
-    private (Fact X, Fact Y)? OnAWall(PlanPoint spot)
-    {
-        foreach (var room in house.Rooms)
+        var corners = house.Rooms[turn.Room].CornerFacts;
+        var (a, b) = (corners[turn.Side], corners[(turn.Side + 1) % corners.Length]);
+        if (turn.Offset == 0)
         {
-            var (side, offset) = WallSpots.Nearest(room, spot);
-            if (WallSpots.PointAt(room, side, offset) == spot)
-            {
-                var (a, b) = (room.CornerFacts[side], room.CornerFacts[(side + 1) % room.Corners.Length]);
-                var (along, whole) = (page.Constant("Sixteenths along the wall", offset), page.Constant("Sixteenths of the wall", WallSpots.LengthOf(room, side)));
-                return (
-                    page.Compute(Operation.PartWay, "spot-on-wall", "Spot on the wall", Unit.Length, a.X, b.X, along, whole),
-                    page.Compute(Operation.PartWay, "spot-on-wall", "Spot on the wall", Unit.Length, a.Y, b.Y, along, whole));
-            }
+            return a;
         }
 
-        return null;
+        var (along, whole) = (page.Constant("Sixteenths along the wall", turn.Offset), page.Constant("Sixteenths of the wall", WallSpots.LengthOf(house.Rooms[turn.Room], turn.Side)));
+        return (
+            page.Compute(Operation.PartWay, "spot-on-wall", "Where the way turns", Unit.Length, a.X, b.X, along, whole),
+            page.Compute(Operation.PartWay, "spot-on-wall", "Where the way turns", Unit.Length, a.Y, b.Y, along, whole));
     }
 
-    private static Fact? Among(IEnumerable<Fact> facts, int grid)
+    // A way over or under the rooms turns where it began or ends, at a corner, or where the line of one of these crosses that of another.
+    private (Fact X, Fact Y) Coordinates(PathDraft draft, PlanPoint spot)
     {
-        var value = Length.FromSixteenths(grid).ToNanometres();
-        var known = facts.FirstOrDefault(f => f.Unit is Unit.Length && f.Value == value);
-        return known.Unit is Unit.Length ? known : null;
+        var grid = house.Pose.ToGrid(spot);
+        (Fact X, Fact Y)[] known =
+        [
+            (draft.From.X, draft.From.Y), (draft.To.X, draft.To.Y),
+            .. house.Rooms.SelectMany(r => r.CornerFacts), .. house.Rooms.SelectMany(r => r.HoleFacts).SelectMany(h => h),
+        ];
+        var (x, y) = (Length.FromSixteenths(grid.X).ToNanometres(), Length.FromSixteenths(grid.Y).ToNanometres());
+        var both = known.FirstOrDefault(k => k.X.Value == x && k.Y.Value == y);
+        return both.X.Unit is Unit.Length ? both : (known.First(k => k.X.Value == x).X, known.First(k => k.Y.Value == y).Y);
     }
-
-    private Fact Point(int grid) => page.Compute(
-        Operation.Product, "way-meets", "Where the way meets the framing", Unit.Length,
-        page.Constant("Sixteenths along the grid", grid), page.Constant("Sixteenth of an inch", (int)Length.FromSixteenths(1).ToNanometres(), Unit.Length));
 
     private Fact Vertical(PathDraft draft) => draft.Way switch
     {
@@ -143,31 +116,39 @@ internal sealed class PathExplaining(FramedHouse house, PageWriter page)
 
     private Fact Plate() => PracticeDefaults.PlateThickness.ReadInches(page);
 
-    private Fact Members(Fact crossed, Fact spacing) => page.Compute(
-        Operation.RoundDown, "way-bores", "Whole members", Unit.Each,
-        page.Compute(Operation.Quotient, "way-members", "Members crossed", Unit.Each, crossed, spacing), page.Constant("One", 1, Unit.Each));
-
-    // Each level's joists run as that level's framing says; under the floor lie those of the level below.
-    private (Fact Crossed, Fact Members) Joists(PathDraft draft)
+    private Fact Whole(Fact crossed, Fact spacing)
     {
-        var across = new SortedDictionary<int, List<Fact>>();
-        for (var i = 1; i < draft.Turns.Length; i++)
+        var members = page.Compute(Operation.Quotient, "way-members", "Members crossed", Unit.Each, crossed, spacing);
+        return page.Compute(Operation.RoundDown, "way-bores", "Whole members", Unit.Each, members, page.Constant("One", 1, Unit.Each));
+    }
+
+    private Fact Bores(PathDraft draft, IEnumerable<Fact> members)
+    {
+        List<Fact> holes = [.. members];
+        if (draft.Corners > 0)
         {
-            var (from, to) = (draft.Turns[i - 1], draft.Turns[i]);
-            var level = draft.Way is RunWay.Underfloor ? FloorOf(from.Level) : Math.Min(from.Level, to.Level);
-            var byX = house.Levels[level].JoistsAlongX == house.Pose.SwapAxes;
-            var (a, b) = (Coordinates(draft, from.Spot), Coordinates(draft, to.Spot));
-            var (near, far) = byX ? (a.X, b.X) : (a.Y, b.Y);
-            if (near.Value != far.Value)
-            {
-                across.TryAdd(level, []);
-                across[level].Add(page.Compute(Operation.Apart, "way-across", "Across the joists", Unit.Length, near, far));
-            }
+            holes.Add(page.Compute(
+                Operation.Product, "way-corners", "Studs at corners", Unit.Each,
+                page.Constant("Corners that the way passes", draft.Corners, Unit.Each), WiringSettings.CornerStuds.Read(page, Unit.Factor)));
         }
 
-        var crossed = across.Select(a => (Level: a.Key, Across: page.Sum("way-across", "Part of the way across the joists", Unit.Length, a.Value))).ToList();
-        return (
-            page.Sum("way-across", "Part of the way across joists", Unit.Length, [.. crossed.Select(c => c.Across)]),
-            page.Sum("way-bores", "Whole members", Unit.Each, [.. crossed.Select(c => Members(c.Across, house.Levels[c.Level].JoistSpacing))]));
+        if (draft.Plates > 0)
+        {
+            holes.Add(page.Constant("Plates that the way passes", draft.Plates, Unit.Each));
+        }
+
+        return page.Sum("way-bores", "Holes to bore", Unit.Each, holes);
     }
+
+    private List<(int Level, Fact Across)> AcrossByLevel(List<PathPiece> legs) =>
+        [.. legs.GroupBy(l => l.JoistsOf).Select(g => (g.Key, page.Sum("way-across", "Across the joists of a level", Unit.Length, [.. g.Select(Across).OfType<Fact>()])))];
+
+    private Fact? Across(PathPiece leg)
+    {
+        var byX = house.Levels[leg.JoistsOf].JoistsAlongX == house.Pose.SwapAxes;
+        var (from, to) = byX ? (leg.From.X, leg.To.X) : (leg.From.Y, leg.To.Y);
+        return from.Value == to.Value ? null : page.Compute(Operation.Apart, "way-across", "Across the joists", Unit.Length, from, to);
+    }
+
+    private sealed record PathPiece(int JoistsOf, (Fact X, Fact Y) From, (Fact X, Fact Y) To);
 }

@@ -1,4 +1,3 @@
-using System.Text;
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
 
@@ -29,12 +28,10 @@ internal static class PoseChoice
     private static string KeyOf(Job job, List<RoomOutline> outlines, Pose pose)
     {
         var rooms = outlines.Select(o => RoomKey.Of(job, o, CanonicalRing.Of(o, pose), pose)).Order(StringComparer.Ordinal);
-        var key = new StringBuilder().AppendJoin('\n', rooms);
-        foreach (var panel in job.Panels)
-        {
-            key.Append('\n').Append(panel.At is { } at ? RoomKey.Point(pose, at) : "");
-        }
-
-        return key.ToString();
+        var joists = job.Levels.OrderBy(l => l.Elevation).Select(l => Along(l.Framing.JoistDirection, pose));
+        return string.Join('\n', rooms.Concat(joists));
     }
+
+    private static string Along(JoistDirection direction, Pose pose) =>
+        direction is JoistDirection.ShorterSpan ? "" : (direction is JoistDirection.AlongX) != pose.SwapAxes ? "x" : "y";
 }

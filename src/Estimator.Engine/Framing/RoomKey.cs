@@ -28,11 +28,12 @@ internal static class RoomKey
             key.Append(opening);
         }
 
-        Content(key, job, outline, ring, pose);
+        var at = new Func<GridPoint?, WallSpot?, string>((point, wall) => point is { } p ? Point(pose, p) : wall is not null ? Spot(wall, outline, ring) : "");
+        Content(key, job, outline.Room, at);
         return key.ToString();
     }
 
-    internal static string Point(Pose pose, GridPoint at) => Point(pose.ToCanonical(new PlanPoint(at.X.ToSixteenths(), at.Y.ToSixteenths())));
+    private static string Point(Pose pose, GridPoint at) => Point(pose.ToCanonical(new PlanPoint(at.X.ToSixteenths(), at.Y.ToSixteenths())));
 
     private static IEnumerable<Opening> Openings(Job job, Room room) =>
         job.Levels.SelectMany(l => l.Openings).Where(o => o.Room == room.Id || o.OtherRoom == room.Id);
@@ -44,35 +45,25 @@ internal static class RoomKey
         return $"o{(int)opening.Kind}{spot}{Number(opening.Width.ToSixteenths())}";
     }
 
-    private static void Content(StringBuilder key, Job job, RoomOutline outline, CanonicalRing ring, Pose pose)
+    private static void Content(StringBuilder key, Job job, Room room, Func<GridPoint?, WallSpot?, string> at)
     {
-        var room = outline.Room;
-        string Place(GridPoint? at, WallSpot? wall) => at is { } point ? Point(pose, point) : wall is { } spot ? Spot(spot, outline, ring) : "";
+        key.Append(CultureInfo.InvariantCulture, $"w{(int)room.Walls}{(room.Finished ? "f" : "")}");
         foreach (var count in room.Counts.OrderBy(c => c.Kind).ThenBy(c => c.Serves).ThenBy(c => c.Count))
         {
             key.Append(CultureInfo.InvariantCulture, $"c{(int)count.Kind},{(int)count.Serves},{count.Count}");
         }
 
-        foreach (var placed in room.Placed.Select(p => $"p{(int)p.Kind},{(int)p.Serves}{Place(p.At, p.Wall)}{(p.Height is { } height ? Number(height.ToSixteenths()) : "")}").Order(StringComparer.Ordinal))
+        Sorted(key, room.Placed.Select(p => $"p{(int)p.Kind},{(int)p.Serves}{at(p.At, p.Wall)}{Number(p.Height?.ToSixteenths() ?? 0)}"));
+        Sorted(key, job.Equipment.Where(e => e.Room == room.Id).Select(e => $"e{(int)e.Kind}{at(e.At, e.Wall)}"));
+        Sorted(key, room.Fixtures.Select(f => $"f{(int)f.Kind}{at(f.At, null)}"));
+        Sorted(key, room.Counters.Select(c => $"t{(int)c.Kind}{Number(c.Length.ToSixteenths())}{Number(c.Depth.ToSixteenths())}{at(null, c.Wall)}"));
+        foreach (var (panel, number) in job.Panels.Select((p, i) => (p, i)).Where(x => x.p.Room == room.Id))
         {
-            key.Append(placed);
-        }
-
-        foreach (var equipment in job.Equipment.Where(e => e.Room == room.Id).Select(e => $"e{(int)e.Kind}{Place(e.At, e.Wall)}").Order(StringComparer.Ordinal))
-        {
-            key.Append(equipment);
-        }
-
-        foreach (var fixture in room.Fixtures.Select(f => $"f{(int)f.Kind}{(f.At is { } at ? Point(pose, at) : "")}").Order(StringComparer.Ordinal))
-        {
-            key.Append(fixture);
-        }
-
-        foreach (var panel in job.Panels.Where(p => p.Room == room.Id).Select(p => $"panel{Place(p.At, p.Wall)}").Order(StringComparer.Ordinal))
-        {
-            key.Append(panel);
+            key.Append(CultureInfo.InvariantCulture, $"panel{number}{at(panel.At, panel.Wall)}");
         }
     }
+
+    private static void Sorted(StringBuilder key, IEnumerable<string> parts) => key.AppendJoin("", parts.Order(StringComparer.Ordinal));
 
     private static string Spot(WallSpot wall, RoomOutline outline, CanonicalRing ring)
     {

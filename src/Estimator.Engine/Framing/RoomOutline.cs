@@ -50,17 +50,12 @@ internal sealed record RoomOutline
     /// <summary>Floor area less holes, from the corners.</summary>
     internal Fact Area(PageWriter page)
     {
-        var outline = Area(page, Facts);
-        if (Holes.IsEmpty)
-        {
-            return outline;
-        }
-
-        var holes = page.Sum("area-holes", "Area of the holes", Unit.SquareFeet, [.. HoleFacts.Select(h => Area(page, h))]);
-        return page.Compute(Operation.Difference, "area-less-holes", "Floor area", Unit.SquareFeet, outline, holes);
+        var outline = Area(Facts, "Area of the outline", page);
+        return HoleFacts.IsEmpty ? outline : page.Compute(
+            Operation.Difference, "area-less-holes", "Floor area", Unit.SquareFeet, [outline, .. HoleFacts.Select(h => Area(h, "Area of a hole", page))]);
     }
 
-    private static Fact Area(PageWriter page, ImmutableArray<(Fact X, Fact Y)> ring)
+    private static Fact Area(ImmutableArray<(Fact X, Fact Y)> ring, string label, PageWriter page)
     {
         List<Fact> strips = [];
         for (var i = 0; i < ring.Length; i++)
@@ -73,11 +68,11 @@ internal sealed record RoomOutline
 
         var twice = page.Sum("area-outline", "Twice the area of the outline", Unit.SquareFeet, strips);
         var positive = page.Compute(Operation.Apart, "area-outline", "Twice the area, whichever way round it is listed", Unit.SquareFeet, twice, page.Constant("Nothing", 0, Unit.SquareFeet));
-        return page.Compute(Operation.Quotient, "area-outline", "Area of the outline", Unit.SquareFeet, positive, page.Constant("Halves", 2));
+        return page.Compute(Operation.Quotient, "area-outline", label, Unit.SquareFeet, positive, page.Constant("Halves", 2));
     }
 
-    private static ImmutableArray<(Fact X, Fact Y)> Ring(ImmutableArray<GridPoint> points, string path, PageWriter page) =>
-        [.. points.Select((c, i) => (Snap(page, $"{path}[{i}][0]", c.X), Snap(page, $"{path}[{i}][1]", c.Y)))];
+    private static ImmutableArray<(Fact X, Fact Y)> Ring(ImmutableArray<GridPoint> corners, string path, PageWriter page) =>
+        [.. corners.Select((c, i) => (Snap(page, $"{path}[{i}][0]", c.X), Snap(page, $"{path}[{i}][1]", c.Y)))];
 
     private static ImmutableArray<PlanPoint> Points(ImmutableArray<(Fact X, Fact Y)> ring) => [.. ring.Select(f => new PlanPoint(Sixteenths(f.X), Sixteenths(f.Y)))];
 

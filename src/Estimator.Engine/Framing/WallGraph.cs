@@ -1,11 +1,13 @@
 using System.Collections.Immutable;
-using Estimator.Engine.Measures;
 using Estimator.Engine.Rules;
 
 namespace Estimator.Engine.Framing;
 
 /// <summary>The walls of a level as a cable goes through them at box height: along the sides of rooms through bored studs, through a shared wall to the next room, never across an opening.</summary>
-/// <remarks>Lengths are packed with the corners turned, so that of two equal ways the one with fewer corner studs is taken.</remarks>
+/// <remarks>
+/// Lengths are packed with the corners passed, so that of two equal ways the one with fewer corner studs is taken. A corner is counted where the way
+/// comes to it: from a spot on one of its walls, or from another corner or crossing.
+/// </remarks>
 internal sealed class WallGraph
 {
     private const int PackBits = 16;
@@ -14,7 +16,7 @@ internal sealed class WallGraph
     private readonly Dictionary<(int Room, int Side), ImmutableArray<WallPiece>> _pieces = [];
     private readonly Dictionary<(int Room, int Side), ImmutableArray<Facing>> _facing = [];
     private readonly List<List<(int To, long Cost)>> _links = [];
-    private readonly List<PlanPoint> _points = [];
+    private readonly List<WallTurn> _turns = [];
     private readonly List<bool> _isCorner = [];
     private readonly Dictionary<(int Room, int Side, int Offset), ReachMap> _reach = [];
 
@@ -45,50 +47,44 @@ internal sealed class WallGraph
     /// <summary>The way between two spots on walls; false where none leads along walls.</summary>
     internal bool TryWay(Placement a, Placement b, out int length, out int corners)
     {
-        var found = Best(a, b);
-        (length, corners) = found is { Packed: var packed } ? ((int)(packed >> PackBits), (int)(packed & ((1 << PackBits) - 1))) : (0, 0);
-        return found is not null;
+        var packed = Best(a, b).Cost;
+        (length, corners) = packed == long.MaxValue ? (0, 0) : ((int)(packed >> PackBits), (int)(packed & ((1 << PackBits) - 1)));
+        return packed != long.MaxValue;
     }
 
-    /// <summary>The points at which the way turns, both ends included.</summary>
-    internal ImmutableArray<PlanPoint> Way(Placement a, Placement b)
+    /// <summary>The spots at which the way turns or goes through a wall, both ends included.</summary>
+    internal ImmutableArray<WallTurn> Way(Placement a, Placement b)
     {
-        if (Best(a, b) is not { } found)
+        var (_, last, start, goal) = Best(a, b);
+        var (map, first) = (ReachOf(a), -1);
+        var turns = new List<WallTurn> { Turn(b), Turn(goal) };
+        for (var node = last; node >= 0; node = map.Before[node])
         {
-            return [a.Spot, b.Spot];
+            turns.Add(_turns[node]);
+            first = node;
         }
 
-        var turns = new List<PlanPoint> { b.Spot, PointOf(found.Goal) };
-        var map = ReachOf(a);
-        var start = found.Start;
-        for (var node = found.Last; node >= 0; node = map.Before[node])
-        {
-            turns.Add(_points[node]);
-            start = map.Before[node] < 0 ? StartAt(a, node, map.Distance[node]) : start;
-        }
-
-        turns.Add(PointOf(start));
-        turns.Add(a.Spot);
+        turns.Add(first < 0 ? Turn(start) : Turn(Entries(a).First(e => Away(e).Contains((first, map.Distance[first])))));
+        turns.Add(Turn(a));
         turns.Reverse();
-        return [.. turns.Where((p, i) => i == 0 || p != turns[i - 1])];
+        return [.. turns.Where((t, i) => i == 0 || t.Spot != turns[i - 1].Spot)];
     }
 
-    // Either both entries lie on one piece of wall, or the way goes from the start's nodes to the goal's.
-    private (long Packed, int Last, Entry Start, Entry Goal)? Best(Placement a, Placement b)
+    private Found Best(Placement a, Placement b)
     {
+        var best = new Found(long.MaxValue, -1, default, default);
         if (!_pieces.ContainsKey((a.Room, a.Side)) || !_pieces.ContainsKey((b.Room, b.Side)))
         {
-            return null;
+            return best;
         }
 
-        var (map, starts, goals) = (ReachOf(a), Entries(a).ToList(), Entries(b).ToList());
-        (long Packed, int Last, Entry Start, Entry Goal)? best = null;
+        var (map, goals) = (ReachOf(a), Entries(b));
         foreach (var goal in goals)
         {
-            foreach (var start in starts.Where(s => s.Room == goal.Room && s.Side == goal.Side && PieceAt(s) is { } p && p == PieceAt(goal)))
+            foreach (var start in Entries(a).Where(s => s.Room == goal.Room && s.Side == goal.Side && PieceAt(s) is { } p && p == PieceAt(goal)))
             {
                 var way = start.Extra + goal.Extra + Pack(Math.Abs(start.Offset - goal.Offset));
-                best = way < (best?.Packed ?? long.MaxValue) ? (way, -1, start, goal) : best;
+                best = way < best.Cost ? new Found(way, -1, start, goal) : best;
             }
         }
 
@@ -96,9 +92,9 @@ internal sealed class WallGraph
         {
             foreach (var (node, away) in NodesOf(goal))
             {
-                if (map.Distance[node] < long.MaxValue && map.Distance[node] + away + goal.Extra is var way && way < (best?.Packed ?? long.MaxValue))
+                if (map.Distance[node] < long.MaxValue && map.Distance[node] + away + goal.Extra is var way && way < best.Cost)
                 {
-                    best = (way, node, starts[0], goal);
+                    best = new Found(way, node, default, goal);
                 }
             }
         }
@@ -106,17 +102,12 @@ internal sealed class WallGraph
         return best;
     }
 
-    private Entry StartAt(Placement place, int node, long distance) =>
-        Entries(place).First(e => NodesOf(e).Any(n => n.Node == node && n.Away + e.Extra + Turned(node) == distance));
-
-    private PlanPoint PointOf(Entry entry) => WallSpots.PointAt(_house.Rooms[entry.Room], entry.Side, entry.Offset);
-
     private ReachMap ReachOf(Placement place)
     {
         var key = (place.Room, place.Side, place.Offset);
         if (!_reach.TryGetValue(key, out var map))
         {
-            map = Reach(Entries(place).SelectMany(e => NodesOf(e).Select(n => (n.Node, n.Away + e.Extra))));
+            map = Reach(Entries(place).SelectMany(Away));
             _reach.Add(key, map);
         }
 
@@ -125,12 +116,11 @@ internal sealed class WallGraph
 
     private ReachMap Reach(IEnumerable<(int Node, long Cost)> starts)
     {
-        var distance = Enumerable.Repeat(long.MaxValue, _points.Count).ToArray();
-        var before = Enumerable.Repeat(-1, _points.Count).ToArray();
+        var distance = Enumerable.Repeat(long.MaxValue, _turns.Count).ToArray();
+        var before = Enumerable.Repeat(-1, _turns.Count).ToArray();
         var queue = new PriorityQueue<int, (long, int)>();
-        foreach (var (node, away) in starts)
+        foreach (var (node, cost) in starts)
         {
-            var cost = away + Turned(node);
             if (cost < distance[node])
             {
                 distance[node] = cost;
@@ -166,20 +156,25 @@ internal sealed class WallGraph
         }
     }
 
-    private WallPiece? PieceAt(Entry spot) =>
-        _pieces[(spot.Room, spot.Side)].FirstOrDefault(p => p.From <= spot.Offset && spot.Offset <= p.To);
+    private WallPiece? PieceAt(Entry spot) => _pieces[(spot.Room, spot.Side)].FirstOrDefault(p => p.From <= spot.Offset && spot.Offset <= p.To);
 
     private IEnumerable<(int Node, long Away)> NodesOf(Entry spot) =>
         PieceAt(spot) is { } piece ? piece.Nodes.Select(n => (n.Node, Pack(Math.Abs(n.Offset - spot.Offset)))) : [];
+
+    private IEnumerable<(int Node, long Cost)> Away(Entry start) => NodesOf(start).Select(n => (n.Node, n.Away + start.Extra + Corners(n.Node)));
+
+    private static WallTurn Turn(Placement place) => new(place.Spot, place.Room, place.Side, place.Offset);
+
+    private WallTurn Turn(Entry entry) => new(WallSpots.PointAt(_house.Rooms[entry.Room], entry.Side, entry.Offset), entry.Room, entry.Side, entry.Offset);
 
     private void Cut(int room, bool aboveSills)
     {
         var corners = _house.Rooms[room].Corners;
         var low = WiringSettings.LowRunHeight.Inches().ToSixteenths();
-        var first = _points.Count;
+        var first = _turns.Count;
         for (var c = 0; c < corners.Length; c++)
         {
-            AddNode(corners[c], isCorner: true);
+            AddNode(new WallTurn(corners[c], room, c, 0), isCorner: true);
         }
 
         for (var side = 0; side < corners.Length; side++)
@@ -253,7 +248,7 @@ internal sealed class WallGraph
             }
         }
 
-        var node = AddNode(WallSpots.PointAt(_house.Rooms[room], side, offset), isCorner: false);
+        var node = AddNode(Turn(new Entry(room, side, offset, 0)), isCorner: false);
         foreach (var (known, at) in piece.Nodes)
         {
             Link(known, node, Pack(Math.Abs(at - offset)));
@@ -263,26 +258,29 @@ internal sealed class WallGraph
         return node;
     }
 
-    private int AddNode(PlanPoint point, bool isCorner)
+    private int AddNode(WallTurn turn, bool isCorner)
     {
-        _points.Add(point);
+        _turns.Add(turn);
         _links.Add([]);
         _isCorner.Add(isCorner);
-        return _points.Count - 1;
+        return _turns.Count - 1;
     }
 
     private void Link(int a, int b, long cost)
     {
-        _links[a].Add((b, cost + Turned(b)));
-        _links[b].Add((a, cost + Turned(a)));
+        _links[a].Add((b, cost + Corners(b)));
+        _links[b].Add((a, cost + Corners(a)));
     }
 
-    // A corner is counted where the way comes to it.
-    private int Turned(int node) => _isCorner[node] ? 1 : 0;
+    private long Corners(int node) => _isCorner[node] ? 1 : 0;
 
     private static long Pack(int length) => (long)length << PackBits;
 
+    /// <summary>A spot from which a wall is entered, with what it takes to get there.</summary>
     private readonly record struct Entry(int Room, int Side, int Offset, long Extra);
+
+    /// <summary>A way by its last node; where it passes none, by the two entries of one piece of wall.</summary>
+    private readonly record struct Found(long Cost, int Last, Entry Start, Entry Goal);
 
     private sealed record ReachMap(ImmutableArray<long> Distance, ImmutableArray<int> Before);
 

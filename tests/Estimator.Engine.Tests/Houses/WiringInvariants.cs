@@ -12,8 +12,13 @@ internal static class WiringInvariants
 {
     private const int Thickest = 250;
 
-    internal static IEnumerable<string> Problems(JobEstimate estimate) =>
-        OnOneCircuit(estimate).Concat(estimate.Wiring.Circuits.SelectMany(c => Tree(estimate, c).Concat(Lengths(estimate, c)).Concat(Full(estimate, c)))).Concat(estimate.Wiring.Runs.SelectMany(r => Path(estimate, r)));
+    internal static IEnumerable<string> Problems(JobEstimate estimate)
+    {
+        var map = new FramingMap(estimate.House);
+        return OnOneCircuit(estimate)
+            .Concat(estimate.Wiring.Circuits.SelectMany(c => Tree(estimate, c).Concat(Lengths(estimate, c, map)).Concat(Full(estimate, c))))
+            .Concat(estimate.Wiring.Runs.SelectMany(r => Path(estimate, r).Concat(AsChosen(estimate, r, map))));
+    }
 
     private static IEnumerable<string> OnOneCircuit(JobEstimate estimate)
     {
@@ -53,7 +58,7 @@ internal static class WiringInvariants
 
     // A spanning tree by square distance is the least that any wiring of these boxes can measure; a run from the panel to each box the most that it
     // may cost where nothing forces an order.
-    private static IEnumerable<string> Lengths(JobEstimate estimate, Circuit circuit)
+    private static IEnumerable<string> Lengths(JobEstimate estimate, Circuit circuit, FramingMap map)
     {
         var edges = Edges(estimate, circuit);
         var horizontal = edges.Values.Sum(runs => runs.Min(r => Sixteenths(r.Path.Horizontal.Value)));
@@ -66,7 +71,7 @@ internal static class WiringInvariants
         var free = circuit.Kind is not CircuitKind.Lighting && !circuit.FirstReceptacleProtects && circuit.Boxes.All(b => estimate.Wiring.Boxes[b].Gangs == 1 && edges.Values.All(r => r.Count == 1 && r[0].Role is RunRole.HomeRun or RunRole.Feed));
         if (free)
         {
-            var (tree, star) = TreeAndStar(estimate, circuit, edges.Values.Select(r => r[0]));
+            var (tree, star) = TreeAndStar(estimate, circuit, map, edges.Values.Select(r => r[0]));
             if (tree > star)
             {
                 yield return $"{circuit.Id}: its runs cost {tree}, more than running each box from the panel, {star}";
@@ -118,6 +123,17 @@ internal static class WiringInvariants
         }
     }
 
+    // What a run was chosen by is what its explanation adds up, to the sixteenth and to the hole.
+    private static IEnumerable<string> AsChosen(JobEstimate estimate, Run run, FramingMap map)
+    {
+        var from = run.From < 0 ? estimate.Layout.Panels[estimate.Wiring.Circuits[run.Circuit].Panel].Place : estimate.Wiring.Boxes[run.From].Place;
+        var explained = (Sixteenths(run.Path.Horizontal.Value), Sixteenths(run.Path.Vertical.Value), run.Path.Bores.Value);
+        if (!map.TryWay(from, estimate.Wiring.Boxes[run.To].Place, run.Path.Way, out var chosen) || explained != (chosen.Horizontal, chosen.Vertical, chosen.Bores))
+        {
+            yield return $"{run.Id}: chosen {run.Path.Way} by {chosen}, explained as {explained}";
+        }
+    }
+
     private static string? Crossed(JobEstimate estimate, Placement[] ends, Waypoint a, Waypoint b)
     {
         var house = estimate.House;
@@ -165,10 +181,10 @@ internal static class WiringInvariants
         .GroupBy(r => (Math.Min(r.From, r.To), Math.Max(r.From, r.To))).ToDictionary(g => g.Key, g => g.ToList());
 
     // What the runs cost to put in, against each box with a run of its own from the panel, every entry into the panel counted.
-    private static (long Tree, long Star) TreeAndStar(JobEstimate estimate, Circuit circuit, IEnumerable<Run> runs)
+    private static (long Tree, long Star) TreeAndStar(JobEstimate estimate, Circuit circuit, FramingMap map, IEnumerable<Run> runs)
     {
         var drafts = Engine.Wiring.Boxes.BoxForming.Form(estimate.Layout);
-        var costs = new WayCosts(estimate.Layout, new FramingMap(estimate.House), new PlanningPrices(estimate.House.Job.PlanningCosts), drafts, []);
+        var costs = new WayCosts(estimate.Layout, map, new PlanningPrices(estimate.House.Job.PlanningCosts), drafts, []);
         var index = drafts.ToDictionary(d => d.Id, d => d.Index, StringComparer.Ordinal);
         var panel = costs.PanelNode(circuit.Panel);
         int Node(int box) => box < 0 ? panel : index[estimate.Wiring.Boxes[box].Id];
