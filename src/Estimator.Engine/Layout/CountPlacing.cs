@@ -32,14 +32,14 @@ internal sealed class CountPlacing(Placing placing)
     {
         ServedPlace.Island => RoomPoints.Spread(_house.Rooms[room], count).Select(p => placing.Inside(room, p, height, assumed: true)),
         ServedPlace.Counter => ReceptacleSpread.AlongCounters(_house, room, count).Select(a => placing.Along(room, a, height, assumed: true)),
-        ServedPlace.Basin => AtBasins(room, count, ReceptacleRules.BasinReach.Inches().ToSixteenths() / 2, height),
+        ServedPlace.Basin => AtBasins(room, count, height, over: false),
         ServedPlace.Outdoors => ByDoorsOutside(room, count, height),
         _ => AlongWalls(room, count, height),
     };
 
     private IEnumerable<Placement> WallLights(int room, ServedPlace serves, int count, Fact height) => serves switch
     {
-        ServedPlace.Basin => AtBasins(room, count, beside: 0, height),
+        ServedPlace.Basin => AtBasins(room, count, height, over: true),
         ServedPlace.Outdoors => ByDoorsOutside(room, count, height),
         _ => AlongWalls(room, count, height),
     };
@@ -50,8 +50,8 @@ internal sealed class CountPlacing(Placing placing)
     private IEnumerable<Placement> Ceiling(int room, ImmutableArray<PlanPoint> points) =>
         points.Select(p => placing.Inside(room, p, null, assumed: true));
 
-    // A light hangs over its basin, a receptacle stands beside it.
-    private IEnumerable<Placement> AtBasins(int room, int count, int beside, Fact height)
+    // Basin by basin in turn. A receptacle stands beside its basin, on the side where the wall goes on; one light hangs over the middle, several evenly about it.
+    private IEnumerable<Placement> AtBasins(int room, int count, Fact height, bool over)
     {
         var framed = _house.Rooms[room];
         var basins = framed.Source.Fixtures.Where(f => f.Kind is FixtureKind.Sink && f.At is not null).Select(f => Canonical(f.At!.Value)).Order().ToList();
@@ -60,11 +60,15 @@ internal sealed class CountPlacing(Placing placing)
             return AlongWalls(room, count, height);
         }
 
+        var beside = ReceptacleRules.BasinReach.Inches().ToSixteenths() / 2;
         return Enumerable.Range(0, count).Select(i =>
         {
-            var (side, offset) = WallSpots.Nearest(framed, basins[i % basins.Count]);
-            var moved = offset + beside <= WallSpots.LengthOf(framed, side) ? offset + beside : Math.Max(0, offset - beside);
-            return placing.OnWall(room, side, moved, height, assumed: true);
+            var (basin, number) = (i % basins.Count, i / basins.Count);
+            var (side, offset) = WallSpots.Nearest(framed, basins[basin]);
+            var length = WallSpots.LengthOf(framed, side);
+            var lights = (count - basin + basins.Count - 1) / basins.Count;
+            var moved = over ? offset + (2 * number + 1 - lights) * beside : offset + beside <= length ? offset + beside : offset - beside;
+            return placing.OnWall(room, side, Math.Clamp(moved, 0, length), height, assumed: true);
         });
     }
 

@@ -15,33 +15,33 @@ internal static class DoorSpots
         [.. house.Openings.Where(o => o.Room == room && o.Source.Kind is not (OpeningKind.Window or OpeningKind.VehicleDoor))
             .OrderBy(o => Rank(house, o)).ThenBy(o => o.Side).ThenBy(o => o.From)];
 
-    /// <summary>The switch's spot beside a door.</summary>
+    /// <summary>The switch's spot beside a door; round the corner where the door leaves no wall beside it.</summary>
     internal static (int Side, int Offset) Beside(FramedHouse house, FramedOpening door)
     {
         var jamb = PracticeDefaults.SwitchFromJamb.Inches().ToSixteenths();
-        var length = WallSpots.LengthOf(house.Rooms[door.Room], door.Side);
-        var others = house.Openings.Where(o => o.Room == door.Room && o.Side == door.Side && !ReferenceEquals(o, door)).ToList();
-        var before = door.From - others.Where(o => o.To <= door.From).Select(o => o.To).DefaultIfEmpty(0).Max();
-        var after = others.Where(o => o.From >= door.To).Select(o => o.From).DefaultIfEmpty(length).Min() - door.To;
-        if (after <= 0 && before <= 0)
+        var (room, side) = (house.Rooms[door.Room], door.Side);
+        var (before, after) = (FreeBefore(house, door, side, door.From), FreeAfter(house, door, side, door.To));
+        var (last, next) = ((side + room.Corners.Length - 1) % room.Corners.Length, (side + 1) % room.Corners.Length);
+        var end = WallSpots.LengthOf(room, last);
+        var roundBefore = before == door.From ? FreeBefore(house, door, last, end) : 0;
+        var roundAfter = after == WallSpots.LengthOf(room, side) - door.To ? FreeAfter(house, door, next, 0) : 0;
+        if (Math.Max(before, after) >= jamb || Math.Max(roundBefore, roundAfter) <= Math.Max(before, after))
         {
-            return RoundTheCorner(house, door, jamb);
+            return (side, after >= before ? door.To + Math.Min(jamb, after / 2) : door.From - Math.Min(jamb, before / 2));
         }
 
-        var offset = after >= before ? door.To + Math.Min(jamb, after / 2) : door.From - Math.Min(jamb, before / 2);
-        return (door.Side, Math.Clamp(offset, 0, length));
+        return roundAfter >= roundBefore ? (next, Math.Min(jamb, roundAfter / 2)) : (last, end - Math.Min(jamb, roundBefore / 2));
     }
 
-    // An opening as wide as its wall leaves no jamb on it: the switch stands on a wall beside, on the one with more free length next to the corner.
-    private static (int Side, int Offset) RoundTheCorner(FramedHouse house, FramedOpening door, int jamb)
-    {
-        var room = house.Rooms[door.Room];
-        var (next, last) = ((door.Side + 1) % room.Corners.Length, (door.Side + room.Corners.Length - 1) % room.Corners.Length);
-        var (nextLength, lastLength) = (WallSpots.LengthOf(room, next), WallSpots.LengthOf(room, last));
-        var ahead = house.Openings.Where(o => o.Room == door.Room && o.Side == next).Select(o => o.From).DefaultIfEmpty(nextLength).Min();
-        var behind = lastLength - house.Openings.Where(o => o.Room == door.Room && o.Side == last).Select(o => o.To).DefaultIfEmpty(0).Max();
-        return ahead >= behind ? (next, Math.Min(jamb, ahead / 2)) : (last, lastLength - Math.Min(jamb, behind / 2));
-    }
+    // Unbroken wall of a side up to an offset, and from an offset on.
+    private static int FreeBefore(FramedHouse house, FramedOpening door, int side, int offset) =>
+        offset - Others(house, door, side).Where(o => o.To <= offset).Select(o => o.To).DefaultIfEmpty(0).Max();
+
+    private static int FreeAfter(FramedHouse house, FramedOpening door, int side, int offset) =>
+        Others(house, door, side).Where(o => o.From >= offset).Select(o => o.From).DefaultIfEmpty(WallSpots.LengthOf(house.Rooms[door.Room], side)).Min() - offset;
+
+    private static IEnumerable<FramedOpening> Others(FramedHouse house, FramedOpening door, int side) =>
+        house.Openings.Where(o => o.Room == door.Room && o.Side == side && !ReferenceEquals(o, door));
 
     /// <summary>The middle of a door.</summary>
     internal static PlanPoint Middle(FramedHouse house, FramedOpening door) =>
