@@ -18,4 +18,10 @@ public static class DeviceTraits
     /// <summary>Whether it is a luminaire or fan, so that a switch may act on it.</summary>
     public static bool IsLuminaireOrFan(this DeviceKind kind) => kind is DeviceKind.CeilingLight or DeviceKind.RecessedLight
         or DeviceKind.WallLight or DeviceKind.CeilingFan or DeviceKind.ExhaustFan;
+
+    /// <summary>Whether it hangs from the ceiling where the user says no wall.</summary>
+    public static bool HangsFromCeiling(this DeviceKind kind) => kind.HangsFromCeilingAlone() || kind is DeviceKind.ExhaustFan || kind.IsAlarm();
+
+    /// <summary>Whether it can only hang from the ceiling.</summary>
+    public static bool HangsFromCeilingAlone(this DeviceKind kind) => kind is DeviceKind.CeilingLight or DeviceKind.RecessedLight or DeviceKind.CeilingFan;
 }

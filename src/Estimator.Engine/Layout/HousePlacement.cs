@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Findings;
 using Estimator.Engine.Framing;
 using Estimator.Engine.House;
 using Estimator.Engine.Rules;
@@ -24,7 +25,7 @@ public static class HousePlacement
             Devices = devices,
             Equipment = [.. EquipmentPlacing.Place(house, placing)],
             Panels = [.. house.Job.Panels.Select((p, i) => new LaidPanel(p, Panel(house, p, i, placing)))],
-            Findings = house.Findings,
+            Findings = [.. house.Findings, .. OffTheirMount(house)],
             Page = page.ToPage(),
         };
     }
@@ -45,15 +46,15 @@ public static class HousePlacement
 
     private static Placement Stated(FramedHouse house, FramedRoom room, PlacedDevice device, string path, Placing placing)
     {
-        var height = Height(house, room, device, path, placing);
         if (device.Wall is { } wall)
         {
             var (side, offset) = WallSpots.Of(room, wall, house.Pose);
-            return height is { } wallHeight
-                ? placing.OnWall(room.Index, side, offset, wallHeight, assumed: false)
-                : placing.OnCeilingAtWall(room.Index, side, offset);
+            return device.Kind.HangsFromCeilingAlone()
+                ? placing.OnCeilingAtWall(room.Index, side, offset)
+                : placing.OnWall(room.Index, side, offset, Height(house, room, device, path, placing), assumed: false);
         }
 
+        Fact? height = device.Kind.HangsFromCeiling() ? null : Height(house, room, device, path, placing);
         if (device.At is not { } at)
         {
             return placing.Inside(room.Index, RoomPoints.Middle(room), height, assumed: true);
@@ -64,15 +65,22 @@ public static class HousePlacement
             : placing.Free(room.Index, at, path, height);
     }
 
-    // Lights and ceiling fans hang from the ceiling; an alarm or an exhaust fan does unless the user gave it a wall.
-    private static Fact? Height(FramedHouse house, FramedRoom room, PlacedDevice device, string path, Placing placing)
-    {
-        var onCeiling = device.Kind is DeviceKind.CeilingLight or DeviceKind.RecessedLight or DeviceKind.CeilingFan
-            || (device.Wall is null && (device.Kind is DeviceKind.ExhaustFan || device.Kind.IsAlarm()));
-        return onCeiling ? null
-            : device.Height is { } own ? placing.Page.Given($"{path}.height", "Box centre above the floor", own)
-            : MountingHeights.Of(house.Job, room, device.Kind, device.Serves, placing.Page);
-    }
+    private static Fact Height(FramedHouse house, FramedRoom room, PlacedDevice device, string path, Placing placing) => device.Height is { } own
+        ? placing.Page.Given($"{path}.height", "Box centre above the floor", own)
+        : MountingHeights.Of(house.Job, room, device.Kind, device.Serves, placing.Page);
+
+    // A light or fan that can only hang from the ceiling is taken to hang there above the spot, and that is said.
+    private static IEnumerable<Finding> OffTheirMount(FramedHouse house) =>
+        from room in house.Rooms
+        from placed in room.Source.Placed
+        where placed.Wall is not null && placed.Kind.HangsFromCeilingAlone()
+        select new Finding
+        {
+            Code = "ceiling-device-on-wall",
+            Severity = Severity.Advice,
+            Where = [placed.Id, room.Source.Id],
+            Text = $"{placed.Id} is a {Words.Snake(placed.Kind).Replace('_', ' ')} and was put on a wall of {room.Source.Called()}; it was taken to hang from the ceiling above that spot. Give it a point, or make it a wall light.",
+        };
 
     private static Placement Panel(FramedHouse house, Panel panel, int index, Placing placing)
     {

@@ -10,9 +10,11 @@ namespace Estimator.Engine.Layout;
 /// <remarks>Source: common practice, no source; the tables name what was read.</remarks>
 internal static class MountingHeights
 {
-    /// <summary>Height of a wall device, under the ceiling of its room.</summary>
+    /// <summary>Height of a device on a wall, under the ceiling of its room.</summary>
     internal static Fact Of(Job job, FramedRoom room, DeviceKind kind, ServedPlace serves, PageWriter page) =>
-        kind is DeviceKind.ExhaustFan || kind.IsAlarm() ? Highest(room, page) : Within(room, Usual(job, room.Source.Kind, kind, serves, page), page);
+        kind.HangsFromCeiling()
+            ? page.Compute(Operation.Difference, "high-on-wall", "Box centre above the floor", Unit.Length, room.CeilingHeight, PracticeDefaults.HighOnWall.ReadInches(page))
+            : Within(room, Usual(job, room.Source.Kind, kind, serves, page), page);
 
     /// <summary>A usual height, brought down where the room is too low for it, as in a crawl space.</summary>
     internal static Fact Within(FramedRoom room, Fact height, PageWriter page)
@@ -22,11 +24,9 @@ internal static class MountingHeights
             return height;
         }
 
-        return page.Compute(Operation.Minimum, "height-in-low-room", "Box centre above the floor", Unit.Length, height, Highest(room, page));
+        var most = page.Compute(Operation.Difference, "highest-box", "Highest box in the room", Unit.Length, room.CeilingHeight, PracticeDefaults.BelowCeiling.ReadInches(page));
+        return page.Compute(Operation.Minimum, "height-in-low-room", "Box centre above the floor", Unit.Length, height, most);
     }
-
-    private static Fact Highest(FramedRoom room, PageWriter page) => page.Compute(
-        Operation.Difference, "highest-box", "Highest box in the room", Unit.Length, room.CeilingHeight, PracticeDefaults.BelowCeiling.ReadInches(page));
 
     private static Fact Usual(Job job, RoomKind room, DeviceKind kind, ServedPlace serves, PageWriter page) => (kind, serves, room) switch
     {

@@ -54,6 +54,9 @@ public static class PracticeDefaults
     /// <summary>Least distance of a box centre from the ceiling of a low room, inches.</summary>
     public static RuleRow BelowCeiling => Table["below_ceiling"];
 
+    /// <summary>Distance from the ceiling down to an alarm or exhaust fan on a wall, inches.</summary>
+    public static RuleRow HighOnWall => Table["high_on_wall"];
+
     /// <summary>Height of counter receptacles, inches.</summary>
     public static RuleRow CounterHeight => Table["counter_height"];
 

@@ -55,6 +55,30 @@ public sealed class StatedPlacesTests
         Assert.Equal((mount, new PlanPoint(Length.FromFeet(5).ToSixteenths(), 0)), (place.Placement.Mount, place.House.Pose.ToGrid(place.Placement.Spot)));
     }
 
+    // On a wall within 12 in of the ceiling (NFPA 72, from memory), 8 in by the practice table: 96 - 8 in of an 8 ft room.
+    [Theory]
+    [InlineData(DeviceKind.SmokeAlarm, null, 88)]
+    [InlineData(DeviceKind.ExhaustFan, null, 88)]
+    [InlineData(DeviceKind.CoAlarm, 60, 60)]
+    public void PlacedAlarm_OnAWall_HangsHighOrAsStated(DeviceKind kind, int? stated, int heightInches)
+    {
+        var device = new PlacedDevice { Id = "x", Kind = kind, Wall = new WallSpot(1, Length.FromFeet(3)), Height = stated is { } inches ? Length.FromInches(inches) : null };
+        var place = Placed(device).Placement;
+        Assert.Equal((Length.FromInches(heightInches), Length.FromInches(heightInches).ToSixteenths()), (place.HeightFact.AsLength().Value, place.Height));
+    }
+
+    [Theory]
+    [InlineData(DeviceKind.CeilingLight, true)]
+    [InlineData(DeviceKind.RecessedLight, true)]
+    [InlineData(DeviceKind.CeilingFan, true)]
+    [InlineData(DeviceKind.SmokeAlarm, false)]
+    [InlineData(DeviceKind.WallLight, false)]
+    public void Placed_OnAWallThatCannotCarryIt_IsFound(DeviceKind kind, bool found)
+    {
+        var job = SmallJobs.OneRoom(RoomKind.Kitchen).With(r => r with { Placed = [new PlacedDevice { Id = "high", Kind = kind, Wall = new WallSpot(1, Length.FromFeet(3)) }] });
+        Assert.Equal(found ? ["high", "R1"] : [], SmallJobs.Estimate(job).Findings.Where(f => f.Code == "ceiling-device-on-wall").SelectMany(f => f.Where));
+    }
+
     // A light hangs over the basin, a receptacle within 3 ft beside it: NEC 210.52(D) for the receptacle, common practice, no source, for the light.
     [Theory]
     [InlineData(DeviceKind.WallLight, 0)]
