@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Estimator.Engine.JobFiles;
 
 namespace Estimator.Cli.Calc;
 
@@ -35,6 +36,11 @@ internal static class CalcVerb
 
     private static JsonNode Answer(CalcTopic topic, string text, int year)
     {
+        if (BrokenText.PathIn(text) is { } broken)
+        {
+            throw new WrongInputException($"standard input: {broken}: found {BrokenText.Found}; accepted: {BrokenText.Accepted}.");
+        }
+
         JsonNode? input;
         try
         {

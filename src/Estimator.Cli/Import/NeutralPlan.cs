@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
+using Estimator.Engine.JobFiles;
 
 namespace Estimator.Cli.Import;
 
@@ -20,6 +21,11 @@ public sealed record NeutralPlan(string Schema, string Id, string Title, string 
     /// <exception cref="WrongInputException">The text is no plan of this form.</exception>
     public static NeutralPlan Read(string json, string file)
     {
+        if (BrokenText.PathIn(json) is { } broken)
+        {
+            throw new WrongInputException($"{file}: {broken}: found {BrokenText.Found}; accepted: {BrokenText.Accepted}.");
+        }
+
         try
         {
             if (EmptyEntry(JsonNode.Parse(json, documentOptions: new JsonDocumentOptions { MaxDepth = 32 })) is { } path)

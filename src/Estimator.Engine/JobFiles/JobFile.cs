@@ -16,6 +16,11 @@ public static class JobFile
     /// <param name="fileName">The file's name, for messages.</param>
     public static JobReading Read(string json, string fileName)
     {
+        if (BrokenText.PathIn(json) is { } broken)
+        {
+            return JobReading.Refused(new JobProblem(fileName, broken, BrokenText.Found, BrokenText.Accepted));
+        }
+
         try
         {
             var node = JsonNode.Parse(json, documentOptions: new JsonDocumentOptions { MaxDepth = JobLimits.Depth, AllowDuplicateProperties = false });

@@ -34,7 +34,7 @@ internal sealed class TextConverter : JsonConverter<string>
         }
         catch (InvalidOperationException)
         {
-            throw new JobJsonException("text with a broken character", "text in Unicode");
+            throw new JobJsonException(BrokenText.Found, BrokenText.Accepted);
         }
     }
 }

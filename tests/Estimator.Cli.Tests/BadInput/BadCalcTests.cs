@@ -31,6 +31,8 @@ public sealed class BadCalcTests
     [InlineData("box_fill", """{"yokes":[{"size":"12","gang":1}]}""", "$.yokes[0].gang", "size, gangs")]
     [InlineData("box_fill", """{"conductors":{"12":-1}}""", "$.conductors.12", "a whole number from 0")]
     [InlineData("service_size", """{"find":"service_conductors","rating_a":100000}""", "$.rating_a", "a rating to 400 A")]
+    [InlineData("nail_plate", """{"member_depth_in":3.5,"hole_in":"\ud800"}""", "$.hole_in", "text in Unicode")]
+    [InlineData("ampacity_ocpd", """{"size":"14","cables":["12/2","\udc00"]}""", "$.cables[1]", "text in Unicode")]
     public void Calc_WrongValue_SaysWhereAndWhatIsAccepted(string topic, string input, string path, string accepted)
     {
         var (code, _, message) = Calc(topic, input);

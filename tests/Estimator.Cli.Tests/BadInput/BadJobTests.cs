@@ -79,7 +79,7 @@ public sealed class BadJobTests : IDisposable
     public void Takeoff_WrongValue_SaysWhereAndWhatIsAccepted(string path, string value, string accepted)
     {
         var job = Sample();
-        Put(job, path, JsonNode.Parse(value));
+        JobPaths.Put(job, path, JsonNode.Parse(value));
         var (code, message) = Takeoff(job.ToJsonString());
         Assert.Equal(2, code);
         Assert.Contains("job.json: $", message, StringComparison.Ordinal);
@@ -92,7 +92,7 @@ public sealed class BadJobTests : IDisposable
     public void Takeoff_CountOfZero_IsAsGoodAsNone()
     {
         var job = Sample();
-        Put(job, "$.levels[0].rooms[0].counts[1].count", 0);
+        JobPaths.Put(job, "$.levels[0].rooms[0].counts[1].count", 0);
         Assert.Equal((0, ""), Takeoff(job.ToJsonString()));
     }
 
@@ -118,6 +118,27 @@ public sealed class BadJobTests : IDisposable
         var (code, message) = Takeoff(text);
         Assert.Equal(2, code);
         Assert.Contains("job.json: $", message, StringComparison.Ordinal);
+    }
+
+    // Half of a pair of surrogates as an escape: well-formed JSON (RFC 8259, section 8.2), and no text.
+    [Theory]
+    [InlineData("""{"schema":"estimator-job/1","name":"a\ud800b"}""", "$.name")]
+    [InlineData("""{"schema":"estimator-job/1","proposals":["x","y\uDFFF"]}""", "$.proposals[1]")]
+    [InlineData("""{"schema":"estimator-job/1","levels":[{"rooms":[{"id":"a"},{"id":"b","kind":"\ud83c"}]}]}""", "$.levels[0].rooms[1].kind")]
+    [InlineData("""{"schema":"estimator-job/1","bid":{},"na\ud83cme":1}""", "$")]
+    public void Takeoff_TextWithHalfACharacter_IsRefused(string text, string path)
+    {
+        var (code, message) = Takeoff(text);
+        Assert.Equal(2, code);
+        Assert.Contains($"job.json: {path}: found text with a broken character", message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Takeoff_TextWithWholePairs_IsRead()
+    {
+        var job = Sample();
+        job.Remove("notes");
+        Assert.Equal((0, ""), Takeoff(job.ToJsonString().Insert(1, "\"notes\":\"\\ud83c\\udfe0\",")));
     }
 
     [Fact]
@@ -181,33 +202,4 @@ public sealed class BadJobTests : IDisposable
     }
 
     private static JsonObject Sample() => JsonNode.Parse(Samples.Read("basement-finish"))!.AsObject();
-
-    private static void Put(JsonObject job, string path, JsonNode? value)
-    {
-        JsonNode at = job;
-        var steps = path[2..].Replace("[", ".[", StringComparison.Ordinal).Split('.');
-        for (var i = 0; i < steps.Length; i++)
-        {
-            var last = i == steps.Length - 1;
-            if (steps[i].StartsWith('['))
-            {
-                var index = int.Parse(steps[i].Trim('[', ']'), System.Globalization.CultureInfo.InvariantCulture);
-                if (last)
-                {
-                    at.AsArray()[index] = value;
-                    return;
-                }
-
-                at = at.AsArray()[index]!;
-            }
-            else if (last)
-            {
-                at.AsObject()[steps[i]] = value;
-            }
-            else
-            {
-                at = at.AsObject()[steps[i]]!;
-            }
-        }
-    }
 }

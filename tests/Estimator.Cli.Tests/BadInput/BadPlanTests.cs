@@ -33,6 +33,17 @@ public sealed class BadPlanTests : IDisposable
         Assert.False(File.Exists(to));
     }
 
+    [Fact]
+    public void Import_TextWithHalfACharacter_IsRefused()
+    {
+        var (from, to) = (Path.Combine(_folder, "plan.json"), Path.Combine(_folder, "job.json"));
+        File.WriteAllText(from, """{"schema":"neutral-floor-plan/1","title":"\ud800"}""");
+        using var error = new StringWriter();
+        Assert.Equal(2, Verbs.Run(["import", from, "--out", to], TextReader.Null, TextWriter.Null, error));
+        Assert.Contains("plan.json: $.title: found text with a broken character; accepted: text in Unicode", error.ToString(), StringComparison.Ordinal);
+        Assert.False(File.Exists(to));
+    }
+
     private static void Put(JsonNode node, string[] place, JsonNode? value)
     {
         foreach (var step in place[..^1])
