@@ -40,6 +40,12 @@ internal sealed class JobTree
     /// <summary>Reads the tree back; the job is not yet checked.</summary>
     internal JobProblem? Read(out Job? job)
     {
+        if (EmptyEntries.Of(_job, File) is [var empty, ..])
+        {
+            job = null;
+            return empty;
+        }
+
         try
         {
             job = _job.Deserialize<Job>(JobJson.Options);

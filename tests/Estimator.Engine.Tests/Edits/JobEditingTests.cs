@@ -56,6 +56,9 @@ public sealed class JobEditingTests
     [InlineData("", "schema", "\"estimator-job/1\"", "\"other\"", "$.schema", "'other'", "estimator-job/1")]
     [InlineData("", "notes", null, "{oops", "$.notes", "an object", "text in quotes")]
     [InlineData("code", "permit_date", null, "\"May\"", "$.code.permit_date", "May", "a date such as")]
+    [InlineData("", "proposals", "[]", "[null]", "$.proposals[0]", "null", "leave the null out")]
+    [InlineData("levels/L1/rooms/R1", "fixtures", "[]", "[null]", "$.levels[0].rooms[0].fixtures[0]", "null", "leave the null out")]
+    [InlineData("", "notes", null, "\"\\ud800\"", "$.notes", "text with a broken character", "text in Unicode")]
     public void Apply_BadField_SaysWhatWhereAndWhatIsAccepted(string target, string field, string? before, string? after, string path, string found, string accepted) =>
         Refused(new SetField(Target.Parse(target).Value, field, before, after), path, found, accepted);
 
