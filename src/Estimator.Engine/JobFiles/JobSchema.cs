@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
+using System.Text.Json.Serialization.Metadata;
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
 
@@ -25,23 +26,29 @@ public static class JobSchema
     private static JsonNode Transform(JsonSchemaExporterContext context, JsonNode schema)
     {
         var type = context.TypeInfo.Type;
-        var bare = Nullable.GetUnderlyingType(type) ?? type;
-        JsonObject? own = bare switch
+        if (Own(Nullable.GetUnderlyingType(type) ?? type) is { } own)
         {
-            _ when bare == typeof(Length) => new JsonObject { ["type"] = "string", ["description"] = "A length with its unit: 12' 6\", 12' 6 1/2\", 12.5 ft, 150 in, 3.8 m.", ["pattern"] = "^\\s*-?[0-9][0-9.'′\"″/ a-zA-Z-]*$" },
-            _ when bare == typeof(GridPoint) => new JsonObject { ["type"] = "array", ["items"] = new JsonObject { ["type"] = "string" }, ["minItems"] = 2, ["maxItems"] = 2, ["description"] = "A point: x and y, each a length with its unit." },
-            _ when bare == typeof(Money) || bare == typeof(Area) || bare == typeof(Power) || bare == typeof(Current) || bare == typeof(Percent) => new JsonObject { ["type"] = "number", ["minimum"] = 0, ["maximum"] = JobLimits.Number },
-            _ when bare == typeof(string) => new JsonObject { ["type"] = "string", ["maxLength"] = JobLimits.Text },
-            _ when bare == typeof(CsvText) => new JsonObject { ["type"] = "string", ["maxLength"] = JobLimits.CsvText },
-            _ when bare.IsEnum => new JsonObject { ["enum"] = new JsonArray([.. WordConverterFactory.WordsOf(bare).Select(w => (JsonNode)w)]) },
-            _ => null,
-        };
-        if (own is null)
-        {
-            return schema;
+            var nullable = Nullable.GetUnderlyingType(type) is not null || context.PropertyInfo is { IsGetNullable: true };
+            return nullable ? new JsonObject { ["anyOf"] = new JsonArray(own, new JsonObject { ["type"] = "null" }) } : own;
         }
 
-        var nullable = bare != type || context.PropertyInfo is { IsGetNullable: true };
-        return nullable ? new JsonObject { ["anyOf"] = new JsonArray(own, new JsonObject { ["type"] = "null" }) } : own;
+        // The exporter leaves out what a converter of ours reads.
+        if (context.TypeInfo.ElementType is { } element && Own(element) is { } inside && schema is JsonObject form)
+        {
+            form[context.TypeInfo.Kind is JsonTypeInfoKind.Dictionary ? "additionalProperties" : "items"] = inside;
+        }
+
+        return schema;
     }
+
+    private static JsonObject? Own(Type type) => type switch
+    {
+        _ when type == typeof(Length) => new JsonObject { ["type"] = "string", ["description"] = "A length with its unit: 12' 6\", 12' 6 1/2\", 12.5 ft, 150 in, 3.8 m.", ["pattern"] = "^\\s*-?[0-9][0-9.'′\"″/ a-zA-Z-]*$" },
+        _ when type == typeof(GridPoint) => new JsonObject { ["type"] = "array", ["items"] = Own(typeof(Length)), ["minItems"] = 2, ["maxItems"] = 2, ["description"] = "A point: x and y, each a length with its unit." },
+        _ when type == typeof(Money) || type == typeof(Area) || type == typeof(Power) || type == typeof(Current) || type == typeof(Percent) => new JsonObject { ["type"] = "number", ["minimum"] = 0, ["maximum"] = JobLimits.Number },
+        _ when type == typeof(string) => new JsonObject { ["type"] = "string", ["maxLength"] = JobLimits.Text },
+        _ when type == typeof(CsvText) => new JsonObject { ["type"] = "string", ["maxLength"] = JobLimits.CsvText },
+        _ when type.IsEnum => new JsonObject { ["enum"] = new JsonArray([.. WordConverterFactory.WordsOf(type).Select(w => (JsonNode)w)]) },
+        _ => null,
+    };
 }
