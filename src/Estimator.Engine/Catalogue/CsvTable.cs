@@ -83,7 +83,7 @@ internal sealed class CsvTable
 
         if (quoted)
         {
-            problems.Add($"{name}, row {start}: a quoted cell is not closed; a closing \" is accepted.");
+            problems.Add($"{name}, row {start}: found a quoted cell that is not closed, a closing \" is accepted.");
         }
 
         if (field.Length > 0 || fields.Count > 0)

@@ -66,7 +66,7 @@ public sealed class PartsCatalogue
                 return CsvTable.Read(name, text, [.. columns], problems);
             }
 
-            problems.Add($"{name}: the file is missing; a catalogue has {string.Join(", ", FileNames)}.");
+            problems.Add($"{name}: found no such file, {string.Join(", ", FileNames)} are accepted, all of them.");
             return CsvTable.Empty(name);
         }
 

@@ -27,6 +27,35 @@ public sealed class PartsCatalogueTests
     public void Read_BadCell_SaysFileRowColumnFoundAccepted(string file, string row, string says) =>
         Assert.Contains(says, Read(file, Sound[file] + row + "\n").Problem, StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("kit,item\n\"k,plate-1\n", "kits.csv, row 2: found a quoted cell that is not closed, a closing \" is accepted")]
+    [InlineData("kit,item\nk", "kits.csv, row 2: found 1 cells, 2 are accepted")]
+    [InlineData("item,kit\nplate-1,k\n", "kits.csv, row 1: found 'item,kit', the header kit,item is accepted")]
+    [InlineData("", "kits.csv, row 1: found '', the header kit,item is accepted")]
+    [InlineData("kit,item\nk,plate-1\nk,plate-1\n", "kits.csv, row 3, kit: found 'k', a kit that no other row has is accepted")]
+    public void Read_BrokenFile_SaysFileRowFoundAccepted(string text, string says) => Assert.Contains(says, Read("kits.csv", text).Problem, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("99999999999999999999999999999999")]
+    [InlineData("1e30")]
+    [InlineData("-1")]
+    [InlineData("=1+1")]
+    [InlineData("")]
+    public void Read_NumberOutOfReach_SaysWhatIsAccepted(string number)
+    {
+        Assert.Contains("price_usd: found", Read("offers.csv", $"{Sound["offers.csv"]}plate-1,a,1,{number},n\n").Problem, StringComparison.Ordinal);
+        Assert.Contains("hours: found", Read("labor.csv", $"{Sound["labor.csv"]}plate-1,rough_in,{number},1,b\n").Problem, StringComparison.Ordinal);
+        Assert.Contains("a number from 1 to 500", Read("boxes.csv", $"{Sound["boxes.csv"]}plate-1,wall,no,1,{number},no\n").Problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Read_MissingFile_NamesItAndAllThatBelong()
+    {
+        var files = Sound.Where(f => f.Key != "labor.csv").ToDictionary();
+        Assert.Equal(
+            "labor.csv: found no such file, items.csv, boxes.csv, kits.csv, labor.csv, offers.csv are accepted, all of them.", PartsCatalogue.Read(files).Problem);
+    }
+
     // RFC 4180, section 2, rules 5 to 7: quoted cells hold commas and line breaks, and a quote is doubled.
     [Theory]
     [InlineData("\"Plate, white\"", "Plate, white")]
