@@ -14,7 +14,7 @@ namespace Estimator.Engine.Tests.Houses;
 /// </remarks>
 public sealed class HorizontalCableTests
 {
-    private const int Houses = 900;
+    private const int Houses = 500;
 
     // The middle of a panel: common practice, no source.
     private static readonly Length PanelHeight = Length.FromInches(54);
