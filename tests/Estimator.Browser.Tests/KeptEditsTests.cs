@@ -3,6 +3,7 @@ using Estimator.Engine;
 using Estimator.Engine.JobFiles;
 using Estimator.Engine.Wiring;
 using Estimator.TestKit;
+using Microsoft.Playwright;
 
 namespace Estimator.Browser.Tests;
 
@@ -31,6 +32,73 @@ public sealed class KeptEditsTests(RunningPages pages)
         await using var second = await pages.OpenAsync(Screen.Phone);
         await second.GoAsync($"/jobs/{Uri.EscapeDataString(id)}/overview");
         Assert.Equal(price, await second.PriceAsync());
+    }
+
+    [Fact]
+    public async Task Edits_OfTwoWindows_StandInBoth()
+    {
+        await using var first = await pages.OpenAsync(Screen.Desk);
+        var id = await first.StartSampleAsync("Basement finish");
+        await using var second = await pages.OpenAsync(Screen.Desk);
+        var rooms = $"/jobs/{Uri.EscapeDataString(id)}/rooms";
+        await first.GoAsync(rooms);
+        await second.GoAsync(rooms);
+        foreach (var (visit, name) in new[] { (first, "Den"), (second, "Wine store"), (first, "Gym") })
+        {
+            await AddRoomAsync(visit, $"{name} 9 x 9", name);
+        }
+
+        foreach (var visit in new[] { first, second })
+        {
+            await Assertions.Expect(visit.Page.Locator("tbody .roomname b")).ToContainTextAsync(["Den", "Wine store", "Gym"]);
+            Assert.Empty(visit.Faults);
+        }
+    }
+
+    // The program is killed while a room is being typed, again and again; what the page showed as stored is there when it comes back.
+    [Fact]
+    public async Task Edits_ThatThePageShowed_OutliveAKilledProgram()
+    {
+        const int Kills = 6;
+        var folder = Directory.CreateTempSubdirectory("killed").FullName;
+        try
+        {
+            var server = await RunningServer.StartAsync(folder);
+            var port = new Uri(server.Address).Port;
+            await using var visit = await pages.OpenAsync(server.Address, Screen.Desk);
+            var id = await visit.StartSampleAsync("Basement finish");
+            var shown = new List<string>();
+            for (var kill = 0; kill < Kills; kill++)
+            {
+                await visit.GoAsync($"/jobs/{Uri.EscapeDataString(id)}/rooms");
+                await Assertions.Expect(visit.Page.Locator("tbody .roomname b")).ToContainTextAsync(shown);
+                foreach (var name in new[] { $"Room {kill}a", $"Room {kill}b" })
+                {
+                    await AddRoomAsync(visit, $"{name} 10 x {kill + 8}", name);
+                    shown.Add(name);
+                }
+
+                await visit.Page.Keyboard.TypeAsync($"Half typed {kill} 10 x");
+                await server.DisposeAsync();
+                server = await RunningServer.StartAsync(folder, port);
+            }
+
+            await visit.GoAsync($"/jobs/{Uri.EscapeDataString(id)}/rooms");
+            await Assertions.Expect(visit.Page.Locator("tbody .roomname b")).ToContainTextAsync(shown);
+            await server.DisposeAsync();
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static async Task AddRoomAsync(Visit visit, string text, string name)
+    {
+        await visit.Page.GetByLabel("Name and two sides").ClickAsync();
+        await visit.Page.Keyboard.TypeAsync(text);
+        await visit.Page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(visit.Page.Locator("tbody .roomname b").GetByText(name, new() { Exact = true })).ToBeVisibleAsync();
     }
 
     [Fact]

@@ -1,6 +1,4 @@
-using System.Diagnostics;
 using Estimator.Browser.Tests;
-using Estimator.TestKit;
 using Microsoft.Playwright;
 
 [assembly: AssemblyFixture(typeof(RunningPages))]
@@ -16,12 +14,9 @@ public sealed class RunningPages : IAsyncLifetime
         ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
 
     private readonly string _folder = Directory.CreateTempSubdirectory("pages").FullName;
-    private Process? _server;
+    private RunningServer? _server;
     private IPlaywright? _playwright;
     private IBrowser? _browser;
-
-    /// <summary>Address of the first page, without a slash at its end.</summary>
-    public string Address { get; private set; } = "";
 
     public async ValueTask InitializeAsync()
     {
@@ -30,13 +25,16 @@ public sealed class RunningPages : IAsyncLifetime
             throw new InvalidOperationException($"{Chromium} is missing, so no page can be looked at: install the Debian package chromium.");
         }
 
-        Address = await StartAsync();
+        _server = await RunningServer.StartAsync(_folder);
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions { ExecutablePath = Chromium, Args = Flags });
     }
 
     /// <summary>A browser window of its own, watched for faults.</summary>
-    public async Task<Visit> OpenAsync(Screen screen, bool night = false)
+    public Task<Visit> OpenAsync(Screen screen, bool night = false) => OpenAsync(_server!.Address, screen, night);
+
+    /// <summary>A window on another server.</summary>
+    internal async Task<Visit> OpenAsync(string address, Screen screen, bool night = false)
     {
         var context = await _browser!.NewContextAsync(new BrowserNewContextOptions
         {
@@ -45,7 +43,7 @@ public sealed class RunningPages : IAsyncLifetime
             ReducedMotion = ReducedMotion.Reduce,
             AcceptDownloads = true,
         });
-        return new Visit(await context.NewPageAsync(), Address);
+        return new Visit(await context.NewPageAsync(), address);
     }
 
     public async ValueTask DisposeAsync()
@@ -56,35 +54,11 @@ public sealed class RunningPages : IAsyncLifetime
         }
 
         _playwright?.Dispose();
-        if (_server is { HasExited: false })
+        if (_server is not null)
         {
-            _server.Kill(entireProcessTree: true);
-            await _server.WaitForExitAsync();
+            await _server.DisposeAsync();
         }
 
-        _server?.Dispose();
         Directory.Delete(_folder, recursive: true);
-    }
-
-    private async Task<string> StartAsync()
-    {
-        const string Words = "The estimator is at ";
-        var program = Path.Combine(TestData.Repository, "src", "Estimator.Web", "bin", "Release", "net10.0", "Estimator.Web.dll");
-        _server = Process.Start(new ProcessStartInfo("dotnet", [program, "--urls", "http://127.0.0.1:0", "--data-folder", _folder])
-        {
-            RedirectStandardOutput = true,
-            UseShellExecute = false,
-        })!;
-        while (await _server.StandardOutput.ReadLineAsync() is { } line)
-        {
-            if (line.StartsWith(Words, StringComparison.Ordinal))
-            {
-                // What it says later is read on, or a full pipe would stop it.
-                _ = _server.StandardOutput.ReadToEndAsync();
-                return line[Words.Length..].Trim().TrimEnd('/');
-            }
-        }
-
-        throw new InvalidOperationException($"{program} ended before it said where it is; build it in Release first.");
     }
 }

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using ClosedXML.Excel;
+using Estimator.Documents.Budget;
 using Estimator.Documents.Pricing;
 using Estimator.Documents.Purchase;
 using Estimator.Documents.Tests.Workbooks;
@@ -31,6 +33,8 @@ public sealed class RecalculatedBooks
         {
             var estimate = HostileTexts.Estimate(text);
             _books[$"bid_{name}"] = BidWorkbook.Write(estimate, HostileTexts.Letterhead(text));
+            _books[$"customer_{name}"] = CustomerWorkbook.Write(estimate, HostileTexts.Letterhead(text));
+            _books[$"budget_{name}"] = BudgetWorkbook.Write(estimate, HostileTexts.Letterhead(text));
             _books[$"buy_{name}"] = PurchaseWorkbook.Write(estimate.Purchase, [estimate], HostileTexts.Letterhead(text));
         }
 
@@ -39,6 +43,9 @@ public sealed class RecalculatedBooks
             Bid($"random_{seed}", RandomBid(seed));
         }
 
+        _books["customer"] = CustomerWorkbook.Write(SampleEstimates.House, Letterhead.Blank);
+        _books["budget"] = BudgetWorkbook.Write(SampleEstimates.Basement, Letterhead.Blank);
+        _books["budget_changed"] = BookCells.Changed(_books["budget"], AlarmPriced);
         Buy("order", [SampleEstimates.Basement]);
         Buy("orders", [SampleEstimates.Basement, SampleEstimates.House]);
         _cells = LibreOffice.Recalculate(_books);
@@ -87,13 +94,18 @@ public sealed class RecalculatedBooks
         {
             book.Named("ElectricianWage").Value = Wage;
             book.Named("Overhead").Value = OverheadPercent;
-            var takeoff = book.Worksheet("Takeoff");
-            var row = takeoff.Column(1).CellsUsed().Single(c => c.GetString() == "Smoke and carbon monoxide alarm, wired and interconnected").Address.RowNumber;
-            takeoff.Cell(row, 8).Value = AlarmPrice;
+            AlarmPriced(book);
         });
         var job = estimate.House.Job;
         var changed = job with { Bid = job.Bid with { ElectricianWage = Money.FromDollars(Wage), OverheadPercent = Percent.FromHundredths(OverheadPercent) } };
         Expected[$"{name}_changed"] = JobEstimate.Compute(changed, SampleEstimates.CatalogueWithPrice("smoke-co-alarm", "sample-a", 1, AlarmPrice));
+    }
+
+    private static void AlarmPriced(IXLWorkbook book)
+    {
+        var takeoff = book.Worksheet("Takeoff");
+        var row = takeoff.Column(1).CellsUsed().Single(c => c.GetString() == "Smoke and carbon monoxide alarm, wired and interconnected").Address.RowNumber;
+        takeoff.Cell(row, 8).Value = AlarmPrice;
     }
 
     private static JobEstimate RandomBid(int seed)

@@ -22,7 +22,7 @@ public static class BidWorkbook
         // The sheets stand in the order of reading; Cost is written last, because its formulas point at the totals of Takeoff and Labor.
         var customer = draft.Add(CustomerSheet.Name);
         var cost = draft.Add(CostSheet.Name);
-        CustomerSheet.Write(customer, estimate, letterhead);
+        CustomerSheet.Write(customer, estimate, letterhead, alone: false);
         TakeoffSheet.Write(draft, estimate, formulas, index);
         LaborSheet.Write(draft, estimate, formulas, index);
         CostSheet.Write(cost, estimate, formulas, index);

@@ -17,12 +17,20 @@ internal sealed class CustomerSheet
     private readonly JobEstimate _estimate;
     private readonly Letterhead _letterhead;
     private readonly SheetPage _page;
+    private readonly bool _alone;
     private int _row = 1;
     private int _lines;
 
-    private CustomerSheet(SheetPage page, JobEstimate estimate, Letterhead letterhead) => (_page, _estimate, _letterhead) = (page, estimate, letterhead);
+    private CustomerSheet(SheetPage page, JobEstimate estimate, Letterhead letterhead, bool alone) =>
+        (_page, _estimate, _letterhead, _alone) = (page, estimate, letterhead, alone);
 
-    internal static void Write(SheetPage page, JobEstimate estimate, Letterhead letterhead) => new CustomerSheet(page, estimate, letterhead).Write();
+    /// <summary>Writes the sheet.</summary>
+    /// <param name="page">Where.</param>
+    /// <param name="estimate">The estimate.</param>
+    /// <param name="letterhead">Who sends it, to whom.</param>
+    /// <param name="alone">Whether it goes out without the costs, its prices as plain numbers; else they follow the sheet of costs.</param>
+    internal static void Write(SheetPage page, JobEstimate estimate, Letterhead letterhead, bool alone) =>
+        new CustomerSheet(page, estimate, letterhead, alone).Write();
 
     private void Write()
     {
@@ -76,13 +84,24 @@ internal sealed class CustomerSheet
     {
         var (styles, bid) = (_page.Styles, _estimate.Bid);
         Section("Price");
-        Label("Likely", styles.Note);
-        _page.Live(_row++, 2, CostSheet.PriceName, bid.Price.Value, styles.Price);
-        Label("Low end", styles.Note);
-        _page.Live(_row++, 2, CostSheet.LowName, bid.Low.Value, styles.RangeEnd);
-        Label("High end", styles.Note);
-        _page.Live(_row++, 2, CostSheet.HighName, bid.High.Value, styles.RangeEnd);
+        Amount("Likely", CostSheet.PriceName, bid.Price.Value, styles.Price);
+        Amount("Low end", CostSheet.LowName, bid.Low.Value, styles.RangeEnd);
+        Amount("High end", CostSheet.HighName, bid.High.Value, styles.RangeEnd);
         _lines += 4;
+    }
+
+    private void Amount(string label, string name, decimal dollars, CellLook look)
+    {
+        Label(label, _page.Styles.Note);
+        if (_alone)
+        {
+            _page.Put(_row, 2, dollars, look);
+            _page.CallIt(name, _row++, 2);
+        }
+        else
+        {
+            _page.Live(_row++, 2, name, dollars, look);
+        }
     }
 
     private void Scope()

@@ -1,12 +1,17 @@
 using System.Collections.Frozen;
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Estimator.Data.Companies;
 using Estimator.Data.Jobs;
+using Estimator.Data.Revisions;
 using Estimator.Documents;
+using Estimator.Documents.Budget;
 using Estimator.Documents.Pricing;
 using Estimator.Documents.Purchase;
 using Estimator.Documents.Tables;
+using Estimator.Engine.House;
+using Estimator.Engine.JobFiles;
 using Estimator.Web.Jobs;
 
 namespace Estimator.Web.Revisions;
@@ -15,13 +20,17 @@ namespace Estimator.Web.Revisions;
 public static class RevisionFiles
 {
     private const string Workbook = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+    private const string JobText = "application/json; charset=utf-8";
     private const string Table = "text/csv; charset=utf-8";
 
     private static readonly FrozenDictionary<string, (string Type, Func<RevisionPaper, Letterhead, byte[]> Write)> Known =
         new Dictionary<string, (string, Func<RevisionPaper, Letterhead, byte[]>)>
         {
             ["bid.xlsx"] = (Workbook, (paper, letterhead) => BidWorkbook.Write(paper.Estimate, letterhead)),
+            ["customer.xlsx"] = (Workbook, (paper, letterhead) => CustomerWorkbook.Write(paper.Estimate, letterhead)),
+            ["budget.xlsx"] = (Workbook, (paper, letterhead) => BudgetWorkbook.Write(paper.Estimate, letterhead)),
             ["purchase.xlsx"] = (Workbook, (paper, letterhead) => PurchaseWorkbook.Write(paper.Estimate.Purchase, [paper.Estimate], letterhead)),
+            ["job.json"] = (JobText, (paper, _) => Encoding.UTF8.GetBytes(JobFile.Write(Kept(paper.Saved)))),
             ["takeoff.csv"] = Csv(JobTable.Takeoff),
             ["labor.csv"] = Csv(JobTable.Labor),
             ["purchase.csv"] = Csv(JobTable.Purchase),
@@ -55,6 +64,12 @@ public static class RevisionFiles
         var bytes = await Task.Run(() => document.Write(paper, letterhead), token);
         return Results.File(bytes, document.Type, string.Create(CultureInfo.InvariantCulture, $"{JobFileEndpoint.Stem(paper.Saved.Job.Name)}-revision-{number}-{file}"));
     }
+
+    // With the catalogue in it, so that the price can be made again anywhere.
+    private static Job Kept(SavedRevision saved) => saved.Job with
+    {
+        CatalogueSnapshot = saved.CatalogueFiles.ToImmutableSortedDictionary(f => f.Key, f => new CsvText(f.Value), StringComparer.Ordinal),
+    };
 
     // The mark in front tells a spreadsheet that the text is UTF-8.
     private static (string Type, Func<RevisionPaper, Letterhead, byte[]> Write) Csv(JobTable table) =>

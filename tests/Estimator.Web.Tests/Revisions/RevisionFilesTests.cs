@@ -12,7 +12,10 @@ public sealed class RevisionFilesTests : WebContext
 {
     [Theory]
     [InlineData("bid.xlsx", "PK")]
+    [InlineData("customer.xlsx", "PK")]
+    [InlineData("budget.xlsx", "PK")]
     [InlineData("purchase.xlsx", "PK")]
+    [InlineData("job.json", "{")]
     [InlineData("takeoff.csv", "\uFEFFitem,category")]
     [InlineData("labor.csv", "\uFEFFitem,description")]
     [InlineData("purchase.csv", "\uFEFFitem,description")]

@@ -1,0 +1,53 @@
+using System.Diagnostics;
+using System.Globalization;
+using Estimator.TestKit;
+
+namespace Estimator.Browser.Tests;
+
+/// <summary>The program as a user starts it, on a data folder, until it is killed.</summary>
+internal sealed class RunningServer : IAsyncDisposable
+{
+    private readonly Process _process;
+
+    private RunningServer(Process process, string address) => (_process, Address) = (process, address);
+
+    /// <summary>Address of the first page, without a slash at its end.</summary>
+    internal string Address { get; }
+
+    /// <summary>Starts it.</summary>
+    /// <param name="folder">Its data folder.</param>
+    /// <param name="port">Its port; 0 takes a free one.</param>
+    internal static async Task<RunningServer> StartAsync(string folder, int port = 0)
+    {
+        const string Words = "The estimator is at ";
+        var program = Path.Combine(TestData.Repository, "src", "Estimator.Web", "bin", "Release", "net10.0", "Estimator.Web.dll");
+        var process = Process.Start(new ProcessStartInfo("dotnet", [program, "--urls", string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{port}"), "--data-folder", folder])
+        {
+            RedirectStandardOutput = true,
+            UseShellExecute = false,
+        })!;
+        while (await process.StandardOutput.ReadLineAsync() is { } line)
+        {
+            if (line.StartsWith(Words, StringComparison.Ordinal))
+            {
+                // What it says later is read on, or a full pipe would stop it.
+                _ = process.StandardOutput.ReadToEndAsync();
+                return new RunningServer(process, line[Words.Length..].Trim().TrimEnd('/'));
+            }
+        }
+
+        throw new InvalidOperationException($"{program} ended before it said where it is; build it in Release first.");
+    }
+
+    /// <summary>Ends it at once, as a power cut would.</summary>
+    public async ValueTask DisposeAsync()
+    {
+        if (!_process.HasExited)
+        {
+            _process.Kill(entireProcessTree: true);
+            await _process.WaitForExitAsync();
+        }
+
+        _process.Dispose();
+    }
+}
