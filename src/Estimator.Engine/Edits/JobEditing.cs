@@ -10,6 +10,11 @@ public static class JobEditing
     /// <remarks>A field is only set where it still holds what the edit found there, or holds the new value already.</remarks>
     public static EditedJob Apply(Job job, JobEdit edit)
     {
+        if ((TooLong("$.id", edit.Id) ?? TooLong("$.title", edit.Title)) is { } unreadable)
+        {
+            return EditedJob.Refused(unreadable);
+        }
+
         var tree = JobTree.Of(job);
         foreach (var change in edit.Changes)
         {
@@ -21,6 +26,11 @@ public static class JobEditing
 
         return tree.Read(out var edited) is { } unread ? EditedJob.Refused(unread) : EditedJob.Of(edited!, JobValidation.Problems(edited!, JobTree.File));
     }
+
+    // What a log may hold it must also give back.
+    private static JobProblem? TooLong(string path, string text) => text.Length <= JobLimits.Text
+        ? null
+        : new JobProblem(JobTree.File, path, FormattableString.Invariant($"text of {text.Length} characters"), FormattableString.Invariant($"text to {JobLimits.Text} characters"));
 
     /// <summary>The edit that undoes another made just before it. Id and title are those of the edit; the caller gives it its own with <c>with</c>.</summary>
     public static JobEdit Inverse(JobEdit edit) => edit with { Changes = [.. edit.Changes.Reverse().Select(c => c.Inverse())] };

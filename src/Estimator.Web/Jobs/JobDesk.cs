@@ -16,6 +16,8 @@ public sealed class JobDesk(JobStore store, EstimateShelf estimates, CatalogueSh
     /// <summary>Who edits, while there are no accounts.</summary>
     public const string Me = "You";
 
+    private const int LongestTitle = 160;
+
     private readonly SemaphoreSlim _turn = new(1, 1);
     private readonly UndoLine _undo = new();
     private Job? _job;
@@ -120,7 +122,7 @@ public sealed class JobDesk(JobStore store, EstimateShelf estimates, CatalogueSh
     /// <param name="token">Ends the wait.</param>
     /// <returns>Whether it was made; else <see cref="Problems"/> or <see cref="Clash"/> says why not.</returns>
     public Task<bool> EditAsync(string title, Func<Job, Job> change, CancellationToken token = default) =>
-        AppendAsync(title, job => JobEditing.Between(job, change(job), Guid.NewGuid().ToString("N"), title), change, token);
+        AppendAsync(Shown(title), job => JobEditing.Between(job, change(job), Guid.NewGuid().ToString("N"), Shown(title)), change, token);
 
     /// <summary>Takes the last edit back.</summary>
     public Task<bool> UndoAsync() => _undo.Last is { } last ? AppendAsync($"Undo: {last.Title}", _ => UndoLine.Undo(last), null, default) : Task.FromResult(false);
@@ -168,6 +170,11 @@ public sealed class JobDesk(JobStore store, EstimateShelf estimates, CatalogueSh
 
     /// <inheritdoc/>
     public void Dispose() => _turn.Dispose();
+
+    // A title may hold what a user typed, and stands in one line of the history.
+    private static string Shown(string title) => title.Length <= LongestTitle
+        ? title
+        : $"{new string([.. title[..LongestTitle].Reverse().SkipWhile(char.IsSurrogate).Reverse()])}…";
 
     private async Task<bool> AppendAsync(string title, Func<Job, JobEdit> make, Func<Job, Job>? again, CancellationToken token)
     {

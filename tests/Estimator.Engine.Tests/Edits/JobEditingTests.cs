@@ -22,6 +22,17 @@ public sealed class JobEditingTests
     [Fact]
     public void Between_SameJob_HasNoChanges() => Assert.Empty(JobEditing.Between(Small, Small with { }, "e", "nothing").Changes);
 
+    // An edit that its log could not give back would shut the job for ever.
+    [Theory]
+    [InlineData(10_000, true)]
+    [InlineData(10_001, false)]
+    public void Apply_ALongTitle_TakesWhatTheLogCanRead(int length, bool taken)
+    {
+        var edit = JobEditing.Between(Small, Small with { Name = "other" }, "e", new string('x', length));
+        Assert.Equal(taken, JobEditing.Apply(Small, edit).Problems.IsEmpty);
+        Assert.Equal(taken, EditJson.Read(EditJson.Write(edit)).Ok);
+    }
+
     [Fact]
     public void Between_OneItemDragged_MovesThatOneOnly()
     {
