@@ -14,6 +14,9 @@ internal sealed class RunningServer : IAsyncDisposable
     /// <summary>Address of the first page, without a slash at its end.</summary>
     internal string Address { get; }
 
+    /// <summary>Its process.</summary>
+    internal int ProcessId => _process.Id;
+
     /// <summary>Starts it.</summary>
     /// <param name="folder">Its data folder.</param>
     /// <param name="port">Its port; 0 takes a free one.</param>

@@ -57,9 +57,9 @@ internal static class RoomProposal
         (DeviceKind.CeilingFan, LoadPart.Light) => 2,
         (DeviceKind.CeilingFan, _) => 3,
         (DeviceKind.HalfHotReceptacle, _) => 4,
-        (DeviceKind.WallLight, _) => 5,
+        (DeviceKind.WallLight, _) => device.Serves is ServedPlace.Outdoors ? 7 : 5,
         (DeviceKind.ExhaustFan, _) => 6,
-        _ => 7,
+        _ => 8,
     };
 
     private static List<ImmutableArray<int>> SwitchSets(HouseLayout layout, ImmutableArray<int> devices, TakenParts taken)

@@ -70,6 +70,12 @@ public static class CodeMinimum
             case RoomKind.Garage:
                 yield return Count(DeviceKind.DuplexReceptacle, VehicleBays.Of(house, framed.Index) * (int)ReceptacleRules.GarageBay.Number());
                 break;
+            case RoomKind.Utility when !room.Finished && house.Levels[framed.Level].Source.Basement:
+                yield return Count(DeviceKind.DuplexReceptacle, (int)ReceptacleRules.BasementPortion.Number());
+                break;
+            case RoomKind.Outdoors when OutsideDoors.Reached(house, framed.Index):
+                yield return Count(DeviceKind.DuplexReceptacle, (int)ReceptacleRules.Deck.Number());
+                break;
             case RoomKind.Basement:
                 yield return Count(DeviceKind.DuplexReceptacle, room.Finished ? walls : (int)ReceptacleRules.BasementPortion.Number());
                 break;
@@ -92,6 +98,12 @@ public static class CodeMinimum
     private static IEnumerable<DeviceCount> Lights(FramedHouse house, FramedRoom framed)
     {
         var farDoors = DoorSpots.Doors(house, framed.Index).Length > 1 && framed.Source.Kind is RoomKind.Hall or RoomKind.Stair or RoomKind.Garage;
+        if (OutsideDoors.AtGrade(house, framed.Level) && OutsideDoors.Of(house, framed.Index) is { IsEmpty: false } outside)
+        {
+            yield return Count(DeviceKind.WallLight, outside.Length, ServedPlace.Outdoors);
+            yield return Count(DeviceKind.SinglePoleSwitch, 1);
+        }
+
         switch (framed.Source.Kind)
         {
             case RoomKind.Bathroom:
@@ -135,8 +147,7 @@ public static class CodeMinimum
 
     // Front and back of a house: the first two rooms with a door to the outside.
     private static HashSet<int> OutdoorRooms(FramedHouse house) => [.. house.Openings
-        .Where(o => o.OtherRoom < 0 && o.Source.Kind is OpeningKind.EntranceDoor or OpeningKind.SlidingDoor)
-        .Select(o => o.Room).Where(r => house.Rooms[r].Source.Kind is not (RoomKind.Outdoors or RoomKind.Void)).Distinct().Order().Take((int)ReceptacleRules.Outdoor.Number())];
+        .Select(o => o.Room).Distinct().Where(r => !OutsideDoors.Of(house, r).IsEmpty).Order().Take((int)ReceptacleRules.Outdoor.Number())];
 
     private static DeviceCount Count(DeviceKind kind, int count, ServedPlace serves = ServedPlace.Room) => new() { Kind = kind, Count = count, Serves = serves };
 }

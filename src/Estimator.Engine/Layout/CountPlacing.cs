@@ -74,7 +74,7 @@ internal sealed class CountPlacing(Placing placing)
 
     private IEnumerable<Placement> ByDoorsOutside(int room, int count, Fact height)
     {
-        var doors = DoorSpots.Doors(_house, room).Where(d => d.OtherRoom < 0).Take(count).ToList();
+        var doors = OutsideDoors.Of(_house, room).Take(count).ToList();
         foreach (var door in doors)
         {
             var (side, offset) = DoorSpots.Beside(_house, door);

@@ -48,6 +48,9 @@ public static class ReceptacleRules
     /// <summary>Receptacles for each unfinished basement portion.</summary>
     public static RuleRow BasementPortion => Table["basement_portion"];
 
+    /// <summary>Receptacles of a balcony, deck or porch.</summary>
+    public static RuleRow Deck => Table["deck"];
+
     /// <summary>Outdoor receptacles.</summary>
     public static RuleRow Outdoor => Table["outdoor"];
 

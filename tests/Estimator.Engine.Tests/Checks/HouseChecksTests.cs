@@ -59,6 +59,60 @@ public sealed class HouseChecksTests
     public void LightingOutlet_By21070_NeedsASwitchedLight(int switches, bool found) =>
         Assert.Equal(found, Has(SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.CeilingLight, 1), (DeviceKind.SinglePoleSwitch, switches)), "lighting-outlet"));
 
+    // NEC 210.70(A)(2)(2): each entrance at grade has a light outside, with a wall switch.
+    [Theory]
+    [InlineData(OpeningKind.EntranceDoor, 0, true)]
+    [InlineData(OpeningKind.EntranceDoor, 1, false)]
+    [InlineData(OpeningKind.Door, 0, false)]
+    [InlineData(OpeningKind.VehicleDoor, 0, false)]
+    public void LightingOutlet_AtAnEntrance_StandsOutside(OpeningKind door, int lights, bool found)
+    {
+        var job = SmallJobs.OneRoom(RoomKind.Foyer, (DeviceKind.CeilingLight, 1), (DeviceKind.SinglePoleSwitch, 2))
+            .With(r => r with { Counts = r.Counts.Add(new DeviceCount { Kind = DeviceKind.WallLight, Count = lights, Serves = ServedPlace.Outdoors }) });
+        job = job with { Levels = [job.Levels[0] with { Openings = [job.Levels[0].Openings[0] with { Kind = door }] }] };
+        Assert.Equal(found, SmallJobs.Estimate(job).Findings.Any(f => f.Article == "210.70(A)(2)(2)"));
+    }
+
+    // NEC 210.52(E)(3): a deck, porch or balcony that is reached from inside has a receptacle.
+    [Theory]
+    [InlineData(true, 0, true)]
+    [InlineData(true, 1, false)]
+    [InlineData(false, 0, false)]
+    public void RequiredReceptacle_OfADeck_IsAskedForWhereADoorLeadsThere(bool door, int receptacles, bool found)
+    {
+        var job = SmallJobs.OneRoom(RoomKind.Living);
+        var deck = new Room
+        {
+            Id = "deck", Kind = RoomKind.Outdoors, Size = new RectangleSize(Length.FromFeet(16), Length.FromFeet(8)), At = new GridPoint(Length.Zero, Length.FromFeet(-8)),
+            Counts = [new DeviceCount { Kind = DeviceKind.DuplexReceptacle, Count = receptacles }],
+        };
+        var opening = new Opening { Id = "D2", Kind = OpeningKind.SlidingDoor, Room = "R1", OtherRoom = "deck", Wall = new WallSpot(1, Length.FromFeet(8)), Width = Length.FromFeet(6) };
+        job = job with { Levels = [job.Levels[0] with { Rooms = [.. job.Levels[0].Rooms, deck], Openings = door ? [opening] : [] }] };
+        Assert.Equal(found, SmallJobs.Estimate(job).Findings.Any(f => f.Article == "210.52(E)(3)"));
+    }
+
+    // NEC 210.52(G)(3): each unfinished portion of a basement, a utility room among them.
+    [Theory]
+    [InlineData(true, false, true)]
+    [InlineData(true, true, false)]
+    [InlineData(false, false, false)]
+    public void RequiredReceptacle_OfAUtilityRoom_IsAskedForInAnUnfinishedBasement(bool basement, bool finished, bool found)
+    {
+        var job = SmallJobs.OneRoom(RoomKind.Utility).With(r => r with { Finished = finished });
+        job = job with { Levels = [job.Levels[0] with { Basement = basement }] };
+        Assert.Equal(found, Has(job, "required-receptacle"));
+    }
+
+    // What a house of many faults is found to lack stands in the list of what is judged, so that the page can say what was held.
+    [Fact]
+    public void Findings_OfManyHouses_AreOfRulesThatAreListed()
+    {
+        var judged = Engine.Rules.JudgedRules.All.Select(r => r.Key).ToHashSet();
+        var mandatory = Enumerable.Range(0, 60).SelectMany(n => SmallJobs.Estimate(TestKit.Houses.HouseGen.Number(n)).Findings).Where(f => f.Severity is Severity.Mandatory && f.Article.Length > 0).Select(f => f.Code).ToHashSet();
+        Assert.Subset(judged, mandatory);
+        Assert.True(mandatory.Count > 5);
+    }
+
     [Theory]
     [InlineData(0, true)]
     [InlineData(1, false)]
