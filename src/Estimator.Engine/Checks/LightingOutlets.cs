@@ -23,7 +23,7 @@ internal static class LightingOutlets
                 if (!LitOutside(context, door, switched))
                 {
                     yield return context.Asked(
-                        "lighting-outlet", "210.70(A)(2)(2)", $"The door from {context.RoomName(room)} to the outside has no light outside with a wall switch. Add a wall light that serves the outside, and a switch.", [source.Id, door.Source.Id]);
+                        "entrance-light", "210.70(A)(2)(2)", $"The door from {context.RoomName(room)} to the outside has no light outside with a wall switch. Add a wall light that serves the outside, and a switch.", [source.Id, door.Source.Id]);
                 }
             }
 

@@ -19,6 +19,11 @@ public static class Mends
         "lighting-outlet" => Room(finding, job) is { } room
             ? new Mend("Add light and switch", $"{RoomActs.Name(room)}: light and switch", j => RoomActs.Add(RoomActs.Add(j, room.Id, DeviceKind.CeilingLight), room.Id, DeviceKind.SinglePoleSwitch))
             : null,
+        "entrance-light" => Room(finding, job) is { } entered
+            ? new Mend(
+                "Add outside light", $"{RoomActs.Name(entered)}: light outside and its switch",
+                j => RoomActs.Add(RoomActs.Add(j, entered.Id, DeviceKind.WallLight, ServedPlace.Outdoors), entered.Id, DeviceKind.SinglePoleSwitch))
+            : null,
         "voltage-drop" => new Mend(
             "Take thicker cable", "Thicker cable where the voltage drop passes what is advised",
             j => j with { Practice = j.Practice with { BranchVoltageDropPercent = Percent.FromHundredths(PracticeDefaults.BranchVoltageDropPercent.Number()) } }),

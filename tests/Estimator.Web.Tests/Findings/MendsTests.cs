@@ -13,6 +13,7 @@ public sealed class MendsTests
         { "two-storey-house", "required-receptacle", DeviceKind.DuplexReceptacle },
         { "two-storey-house", "smoke-alarm", DeviceKind.SmokeAlarm },
         { "two-storey-house", "lighting-outlet", DeviceKind.CeilingLight },
+        { "two-storey-house", "entrance-light", DeviceKind.WallLight },
         { "basement-finish", "receptacle-spacing", DeviceKind.DuplexReceptacle },
     };
 
