@@ -83,7 +83,10 @@ public sealed class HouseChecksTests
         var job = SmallJobs.OneRoom(RoomKind.Living);
         var deck = new Room
         {
-            Id = "deck", Kind = RoomKind.Outdoors, Size = new RectangleSize(Length.FromFeet(16), Length.FromFeet(8)), At = new GridPoint(Length.Zero, Length.FromFeet(-8)),
+            Id = "deck",
+            Kind = RoomKind.Outdoors,
+            Size = new RectangleSize(Length.FromFeet(16), Length.FromFeet(8)),
+            At = new GridPoint(Length.Zero, Length.FromFeet(-8)),
             Counts = [new DeviceCount { Kind = DeviceKind.DuplexReceptacle, Count = receptacles }],
         };
         var opening = new Opening { Id = "D2", Kind = OpeningKind.SlidingDoor, Room = "R1", OtherRoom = "deck", Wall = new WallSpot(1, Length.FromFeet(8)), Width = Length.FromFeet(6) };
