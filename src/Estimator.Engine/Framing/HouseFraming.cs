@@ -22,7 +22,7 @@ public static class HouseFraming
         var page = new PageWriter(PageNumber);
         var findings = new List<Finding>();
         var levels = job.Levels.Select((l, i) => (Level: l, Index: i)).OrderBy(l => l.Level.Elevation).ThenBy(l => l.Index).ToList();
-        var outlines = levels.SelectMany((l, order) => LevelOutlines(job, l.Level, l.Index, order, page, findings)).ToList();
+        var outlines = levels.SelectMany((l, order) => LevelOutlines(l.Level, l.Index, order, page, findings)).ToList();
         var pose = PoseChoice.For(job, outlines);
         var rooms = Rooms(job, outlines, pose, page);
         var framedLevels = levels.Select((l, order) => Framed(l.Level, l.Index, order, rooms, pose, page)).ToImmutableArray();
@@ -39,11 +39,11 @@ public static class HouseFraming
         };
     }
 
-    private static IEnumerable<RoomOutline> LevelOutlines(
-        Job job, Level level, int levelIndex, int order, PageWriter page, List<Finding> findings)
+    private static IEnumerable<RoomOutline> LevelOutlines(Level level, int levelIndex, int order, PageWriter page, List<Finding> findings)
     {
-        var arranged = RoomArranging.Arrange(level);
-        foreach (var room in level.Rooms.Where(r => arranged.ContainsKey(r.Id)))
+        var path = $"$.levels[{levelIndex}]";
+        var arranged = new RoomArranging(level, path, page);
+        foreach (var room in level.Rooms.Where((_, r) => arranged.IsArranged(r)))
         {
             findings.Add(new Finding
             {
@@ -56,7 +56,7 @@ public static class HouseFraming
 
         for (var r = 0; r < level.Rooms.Length; r++)
         {
-            yield return RoomOutline.Of(job, level.Rooms[r], $"$.levels[{levelIndex}].rooms[{r}]", order, arranged, page);
+            yield return RoomOutline.Of(level, r, path, order, arranged, page);
         }
     }
 

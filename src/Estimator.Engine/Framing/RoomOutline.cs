@@ -25,13 +25,13 @@ internal sealed record RoomOutline
 
     internal required bool Arranged { get; init; }
 
-    internal static RoomOutline Of(Job job, Room room, string path, int level, IReadOnlyDictionary<string, PlanPoint> arranged, PageWriter page)
+    internal static RoomOutline Of(Level own, int index, string levelPath, int level, RoomArranging arranged, PageWriter page)
     {
+        var (room, path) = (own.Rooms[index], $"{levelPath}.rooms[{index}]");
         var facts = room.Size is { } size
-            ? Rectangle(room, size, path, arranged, page)
+            ? Rectangle(size, arranged.IsArranged(index) ? arranged.PlaceOf(index) : At(room, path, page), path, page)
             : Ring(room.Corners, $"{path}.corners", page);
         var holes = room.Holes.Select((h, i) => Ring(h, $"{path}.holes[{i}]", page)).ToImmutableArray();
-        var own = job.Levels.First(l => l.Rooms.Contains(room));
         return new RoomOutline
         {
             Room = room,
@@ -42,8 +42,8 @@ internal sealed record RoomOutline
             HoleFacts = holes,
             Ceiling = room.CeilingHeight is { } ceiling
                 ? Snap(page, $"{path}.ceiling_height", ceiling)
-                : Snap(page, $"$.levels[{job.Levels.IndexOf(own)}].ceiling_height", own.CeilingHeight),
-            Arranged = arranged.ContainsKey(room.Id),
+                : Snap(page, $"{levelPath}.ceiling_height", own.CeilingHeight),
+            Arranged = arranged.IsArranged(index),
         };
     }
 
@@ -80,19 +80,20 @@ internal sealed record RoomOutline
         Operation.Product, "area-product", "Product of coordinates", Unit.SquareFeet,
         page.Compute(Operation.InFeet, "feet", "In feet", Unit.Feet, a), page.Compute(Operation.InFeet, "feet", "In feet", Unit.Feet, b));
 
-    private static ImmutableArray<(Fact X, Fact Y)> Rectangle(
-        Room room, RectangleSize size, string path, IReadOnlyDictionary<string, PlanPoint> arranged, PageWriter page)
+    private static ImmutableArray<(Fact X, Fact Y)> Rectangle(RectangleSize size, (Fact X, Fact Y) at, string path, PageWriter page)
     {
-        var (x, y) = arranged.TryGetValue(room.Id, out var at)
-            ? (page.Given($"{path}.size", "Where the program set the room", Length.FromSixteenths(at.X)), page.Given($"{path}.size", "Where the program set the room", Length.FromSixteenths(at.Y)))
-            : (Snap(page, $"{path}.at[0]", room.At?.X ?? Length.Zero), Snap(page, $"{path}.at[1]", room.At?.Y ?? Length.Zero));
+        var (x, y) = at;
         var (width, depth) = (Snap(page, $"{path}.size.width", size.Width), Snap(page, $"{path}.size.depth", size.Depth));
         var right = page.Compute(Operation.Sum, "room-far-side", "Far side of the room", Unit.Length, x, width);
         var top = page.Compute(Operation.Sum, "room-far-side", "Far side of the room", Unit.Length, y, depth);
         return [(x, y), (right, y), (right, top), (x, top)];
     }
 
-    private static Fact Snap(PageWriter page, string path, Length length)
+    private static (Fact X, Fact Y) At(Room room, string path, PageWriter page) =>
+        (Snap(page, $"{path}.at[0]", room.At?.X ?? Length.Zero), Snap(page, $"{path}.at[1]", room.At?.Y ?? Length.Zero));
+
+    /// <summary>A length of the user, to the sixteenth.</summary>
+    internal static Fact Snap(PageWriter page, string path, Length length)
     {
         var given = page.Given(path, "As stated", length);
         var step = Length.FromSixteenths(1).ToNanometres();
