@@ -66,7 +66,7 @@ public sealed class TakeoffTests
             Assert.InRange(run.Path.Bores.Value - chosen.Bores, -1, 1);
         }
 
-        Assert.Empty(ExplanationCheck.Problems(estimate.Book));
+        Assert.Empty(ExplanationCheck.Problems(estimate.Book).Concat(SumCheck.Problems(estimate)));
     }
 
     private static string Quantities(JobEstimate estimate) =>

@@ -63,6 +63,6 @@ public sealed class RandomHouseTests
             return [$"{e.GetType().Name}: {e.Message} {e.StackTrace?.Split('\n').FirstOrDefault()}"];
         }
 
-        return WiringInvariants.Problems(estimate).Concat(estimate.Wiring.Circuits.SelectMany(c => new CircuitTester(estimate, c).Problems())).Concat(ExplanationCheck.Problems(estimate.Book));
+        return WiringInvariants.Problems(estimate).Concat(estimate.Wiring.Circuits.SelectMany(c => new CircuitTester(estimate, c).Problems())).Concat(ExplanationCheck.Problems(estimate.Book)).Concat(SumCheck.Problems(estimate));
     }
 }
