@@ -59,4 +59,9 @@ public sealed class ExplanationPage
                 new NodeRef(Number, index), _operations[index], _rules[index], _labels[index], _values[index], _units[index], refs.MoveToImmutable());
         }
     }
+
+    /// <summary>The same page under another number, its imports following, so that the books of several jobs can stand in one.</summary>
+    /// <param name="number">The new number of a page, from its old one.</param>
+    public ExplanationPage Renumbered(Func<int, int> number) => new(
+        number(Number), _operations, _rules, _labels, _values, _units, _inputEnds, _inputs, [.. Imports.Select(n => n with { Page = number(n.Page) })]);
 }

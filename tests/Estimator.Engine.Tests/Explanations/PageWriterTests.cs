@@ -31,4 +31,18 @@ public sealed class PageWriterTests
         Assert.Equal([far.Node], page.ToPage().Imports);
         Assert.Equal([far.Node, far.Node], page.ToPage()[twice.Node.Index].Inputs);
     }
+
+    [Fact]
+    public void Renumbered_PageWithAnImport_LeadsToTheNewNumbers()
+    {
+        var far = new PageWriter(1).Constant("far", 2);
+        var page = new PageWriter(2);
+        var sum = page.Compute(Operation.Sum, "r", "l", Unit.Each, far, page.Constant("near", 3));
+
+        var moved = page.ToPage().Renumbered(n => n + 10)[sum.Node.Index];
+
+        Assert.Equal(new NodeRef(12, sum.Node.Index), moved.Ref);
+        Assert.Equal([far.Node with { Page = 11 }, new NodeRef(12, 0)], moved.Inputs);
+        Assert.Equal(5, moved.Value);
+    }
 }
