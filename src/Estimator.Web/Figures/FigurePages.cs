@@ -15,4 +15,5 @@ internal static class FigurePages
     internal const int Difference = -10;
     internal const int Plan = -11;
     internal const int Unknowns = -12;
+    internal const int JobsOfAnOrder = -13;
 }

@@ -19,9 +19,13 @@ namespace Estimator.Web.Revisions;
 /// <summary>Hands out the documents of saved revisions; what was not saved is in no document.</summary>
 public static class RevisionFiles
 {
-    private const string Workbook = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+    /// <summary>Media type of a workbook.</summary>
+    public const string Workbook = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
+    /// <summary>Media type of a table.</summary>
+    public const string Table = "text/csv; charset=utf-8";
+
     private const string JobText = "application/json; charset=utf-8";
-    private const string Table = "text/csv; charset=utf-8";
 
     private static readonly FrozenDictionary<string, (string Type, Func<RevisionPaper, Letterhead, byte[]> Write)> Known =
         new Dictionary<string, (string, Func<RevisionPaper, Letterhead, byte[]>)>
@@ -65,13 +69,14 @@ public static class RevisionFiles
         return Results.File(bytes, document.Type, string.Create(CultureInfo.InvariantCulture, $"{JobFileEndpoint.Stem(paper.Saved.Job.Name)}-revision-{number}-{file}"));
     }
 
+    /// <summary>A table as bytes; the mark in front tells a spreadsheet that the text is UTF-8.</summary>
+    public static byte[] TableBytes(string text) => [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(text)];
+
     // With the catalogue in it, so that the price can be made again anywhere.
     private static Job Kept(SavedRevision saved) => saved.Job with
     {
         CatalogueSnapshot = saved.CatalogueFiles.ToImmutableSortedDictionary(f => f.Key, f => new CsvText(f.Value), StringComparer.Ordinal),
     };
 
-    // The mark in front tells a spreadsheet that the text is UTF-8.
-    private static (string Type, Func<RevisionPaper, Letterhead, byte[]> Write) Csv(JobTable table) =>
-        (Table, (paper, _) => [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(JobTables.Write(paper.Estimate, table))]);
+    private static (string Type, Func<RevisionPaper, Letterhead, byte[]> Write) Csv(JobTable table) => (Table, (paper, _) => TableBytes(JobTables.Write(paper.Estimate, table)));
 }

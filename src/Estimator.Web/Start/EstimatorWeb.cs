@@ -5,6 +5,7 @@ using Estimator.Web.Catalogues;
 using Estimator.Web.Explanations;
 using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
+using Estimator.Web.Orders;
 using Estimator.Web.Revisions;
 using MudBlazor.Services;
 
@@ -58,6 +59,7 @@ public static class EstimatorWeb
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         app.MapJobFiles();
         app.MapRevisionFiles();
+        app.MapOrderFiles();
         return app;
     }
 }

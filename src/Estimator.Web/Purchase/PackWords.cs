@@ -1,0 +1,16 @@
+using Estimator.Engine.Purchase;
+using Estimator.Web.Figures;
+
+namespace Estimator.Web.Purchase;
+
+/// <summary>A number of packs as a counter clerk reads it.</summary>
+public static class PackWords
+{
+    /// <summary>Such as 2 × 250 ft, or 3 × pack of 10; single pieces by their number alone.</summary>
+    public static string Of(PurchaseLine line, PackCount pack) => (line.Unit, pack.Offer.PackSize) switch
+    {
+        ("foot", var feet) => $"{American.Number(pack.Count)} × {American.Number(feet)} ft",
+        (_, 1) => American.Number(pack.Count),
+        (_, var pieces) => $"{American.Number(pack.Count)} × pack of {American.Number(pieces)}",
+    };
+}
