@@ -24,7 +24,7 @@ public static class BudgetWords
     public static string Why(BudgetStep step) => step switch
     {
         BudgetStep.Place => "A basement has rules of its own, and what stands already is wired otherwise than what is built new.",
-        BudgetStep.Rooms => "Inside sizes, wall to wall; a rough one is good enough. Sizes read as 12' 6\", 12.5 or 3.8 m.",
+        BudgetStep.Rooms => "Inside sizes, wall to wall; a rough one is good enough. Sizes read as 12, 12' 6\", 12.5 ft or 3.8 m.",
         BudgetStep.Walls => "Through bare studs cable is quickly pulled. Behind drywall it has to be fished, which takes more hours.",
         BudgetStep.Wishes => "Without a mark a room gets the least that the code asks for. Each mark is a choice, and its cost is shown as one.",
         BudgetStep.Supplies => "Each has its own circuit and takes room in the panel. The appliance itself is not in the budget.",

@@ -56,6 +56,20 @@ public sealed class BudgetPageTests : WebContext
         Assert.Equal(20, (await Store.LoadAsync(id, Token))!.Job.Levels[0].Rooms[0].Size!.Width.ToFeet());
     }
 
+    // A bare number is feet, as people say it of rooms.
+    [Theory]
+    [InlineData("22", 22)]
+    [InlineData("12.5", 12.5)]
+    [InlineData("12' 6\"", 12.5)]
+    public async Task RoomSize_AsPeopleSayIt_IsKept(string typed, double feet)
+    {
+        var (page, id) = await OpenAsync(Basement, BudgetStep.Rooms);
+
+        await page.Find("input[aria-label='Family room, width']").ChangeAsync(new() { Value = typed });
+
+        Assert.Equal((decimal)feet, (await Store.LoadAsync(id, Token))!.Job.Levels[0].Rooms[0].Size!.Width.ToFeet());
+    }
+
     [Fact]
     public async Task Next_NoRooms_StaysAndSaysSo()
     {
