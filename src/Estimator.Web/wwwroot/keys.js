@@ -85,10 +85,11 @@ document.addEventListener('keydown', event => {
   }
 });
 
-// A page whose server went away is loaded again: every edit is in the store, so nothing is lost.
+// A page whose server went away is loaded again: every edit is in the store, so nothing is lost. The event does not bubble.
 document.addEventListener('components-reconnect-state-changed', event => {
   if (event.detail?.state === 'rejected') location.reload();
-});
+}, true);
+document.querySelector('[data-reload]')?.addEventListener('click', () => location.reload());
 
 // The grid of rooms: arrows and Enter go from cell to cell, letters act on the row, a paste of several cells goes to the page as rows.
 const gridMove = (input, rows, columns) => {
