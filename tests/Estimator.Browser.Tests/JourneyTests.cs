@@ -4,6 +4,8 @@ using CsvHelper;
 using Estimator.Engine;
 using Estimator.Engine.Catalogue;
 using Estimator.Engine.JobFiles;
+using Estimator.Engine.Purchase;
+using Estimator.TestKit;
 using Microsoft.Playwright;
 
 namespace Estimator.Browser.Tests;
@@ -114,6 +116,45 @@ public sealed class JourneyTests(RunningPages pages, ITestOutputHelper output)
             Assert.Equal(again.Purchase.Lines.SelectMany(l => l.Packs).Sum(p => p.Count), Packs(csv).Sum());
         }
 
+        Done(visit, hands, OfficeSeconds);
+    }
+
+    // One order for two jobs that were won: packs and coils are chosen over both.
+    [Theory]
+    [InlineData(Screen.Desk)]
+    [InlineData(Screen.Phone)]
+    public async Task OfficePerson_WithTwoSavedJobs_DownloadsOneOrder(Screen screen)
+    {
+        await using var visit = await pages.OpenAsync(screen);
+        var (page, hands) = (visit.Page, new Hands(visit.Page));
+        var (jobs, again) = (new List<string>(), new List<JobEstimate>());
+        foreach (var sample in new[] { "Basement finish", "Two-storey house" })
+        {
+            jobs.Add(await visit.StartSampleAsync(sample));
+            await page.GetByRole(AriaRole.Link, new() { Name = "Purchase" }).First.ClickAsync();
+            await page.GetByRole(AriaRole.Button, new() { Name = "Save revision 1" }).ClickAsync();
+            await page.GetByRole(AriaRole.Link, new() { Name = "Purchase workbook", Exact = true }).WaitForAsync();
+            again.Add(await AgainAsync(visit));
+        }
+
+        await visit.GoAsync("/");
+        await hands.ClickAsync(page.GetByRole(AriaRole.Link, new() { Name = "Order" }).First);
+        var total = page.GetByRole(AriaRole.Table, new() { Name = "What to buy" }).Locator("tfoot button");
+        foreach (var job in jobs)
+        {
+            await hands.ClickAsync(page.Locator($"input[data-job='{job}']"));
+            await page.WaitForURLAsync($"**/order?*{job}*");
+            await total.WaitForAsync();
+        }
+
+        var plan = Buying.Together([.. again.Select(e => (e.House.Job.Id, e.Takeoff, e.Wiring))], Catalogues.Shipped);
+        await Assertions.Expect(total).ToHaveTextAsync(plan.Total.Value.ToString("$#,0.00", CultureInfo.InvariantCulture));
+        using var book = await DownloadAsync(page, hands, "Order workbook");
+        var ordered = book.Worksheet("Order").RowsUsed().Where(r => r.Cell(1).GetString() == "☐").Select(r => (r.Cell(2).GetString(), (int)r.Cell(3).GetDouble(), (int)r.Cell(4).GetDouble()));
+        Assert.Equal(plan.Lines.SelectMany(l => l.Packs.Select(p => (l.Description, p.Count, p.Offer.PackSize))).Order(), ordered.Order());
+        var csv = await File.ReadAllTextAsync(await FileAsync(page, hands, "Order as CSV"), TestContext.Current.CancellationToken);
+        Assert.Equal(plan.Lines.SelectMany(l => l.Packs).Sum(p => p.Count), Packs(csv).Sum());
+        Assert.Empty(await visit.AccessibilityProblemsAsync());
         Done(visit, hands, OfficeSeconds);
     }
 

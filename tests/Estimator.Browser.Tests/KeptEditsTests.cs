@@ -93,6 +93,33 @@ public sealed class KeptEditsTests(RunningPages pages)
         }
     }
 
+    // Nobody has to load a page again by hand: it finds the new program by itself, with all that was stored.
+    [Fact]
+    public async Task OpenPage_WhenTheProgramWasStartedAgain_WorksOn()
+    {
+        var folder = Directory.CreateTempSubdirectory("again").FullName;
+        var server = await RunningServer.StartAsync(folder);
+        try
+        {
+            await using var visit = await pages.OpenAsync(server.Address, Screen.Desk);
+            var id = await visit.StartSampleAsync("Basement finish");
+            await visit.GoAsync($"/jobs/{Uri.EscapeDataString(id)}/rooms");
+            await AddRoomAsync(visit, "Workshop 9 x 10", "Workshop");
+
+            await server.DisposeAsync();
+            server = await RunningServer.StartAsync(folder, new Uri(server.Address).Port);
+            await Assertions.Expect(visit.Page.Locator("#components-reconnect-modal")).ToBeHiddenAsync(new() { Timeout = 60_000 });
+            await AddRoomAsync(visit, "Pantry 5 x 6", "Pantry");
+
+            await Assertions.Expect(visit.Page.Locator("tbody .roomname b")).ToContainTextAsync(["Workshop", "Pantry"]);
+        }
+        finally
+        {
+            await server.DisposeAsync();
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
     private static async Task AddRoomAsync(Visit visit, string text, string name)
     {
         await visit.Page.GetByLabel("Name and two sides").ClickAsync();
