@@ -1,8 +1,11 @@
 using Estimator.Engine;
 using Estimator.Engine.Findings;
 using Estimator.Engine.Framing;
+using Estimator.Engine.House;
 using Estimator.Engine.JobFiles;
 using Estimator.Engine.Measures;
+using Estimator.Engine.Wiring;
+using Estimator.Engine.Wiring.Boxes;
 using Estimator.TestKit;
 using Estimator.TestKit.Houses;
 
@@ -67,6 +70,32 @@ public sealed class TakeoffTests
         }
 
         Assert.Empty(ExplanationCheck.Problems(estimate.Book).Concat(SumCheck.Problems(estimate)));
+    }
+
+    // The first and the last way of dividing circuits that the search of a group looked at, pinned.
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Plan_OfTheEngine_CostsNoMoreThanThoseItVisited(string name)
+    {
+        var job = PlanFolder.Job(name);
+        var estimate = JobEstimate.Compute(job, PlanFolder.Catalogue);
+        var ids = BoxForming.Form(estimate.Layout).Select(b => b.Id).ToList();
+        var traces = new List<SearchTrace>();
+        HouseWiring.Plan(estimate.Layout, estimate.Controls, PlanFolder.Catalogue.Boxes, SearchDepth.Thorough, traces.Add);
+        foreach (var trace in traces.Where(t => t.Plans.Length > 1))
+        {
+            foreach (var plan in new[] { trace.Plans[0], trace.Plans[^1] })
+            {
+                var circuits = plan.Select((members, i) => new PinnedCircuit
+                {
+                    Id = $"visited-{i}",
+                    Panel = job.Panels[trace.Group.Panel].Id,
+                    Outlets = [.. members.SelectMany(m => trace.Units[m].Boxes).Select(b => ids[b])],
+                });
+                var pinned = JobEstimate.Compute(job with { Pins = new Pins { Circuits = [.. circuits] } }, PlanFolder.Catalogue);
+                Assert.True(estimate.Wiring.PlanningCostE4 <= pinned.Wiring.PlanningCostE4);
+            }
+        }
     }
 
     private static string Quantities(JobEstimate estimate) =>
