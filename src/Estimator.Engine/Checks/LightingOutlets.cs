@@ -46,6 +46,6 @@ internal static class LightingOutlets
     private static bool LitOutside(CheckContext context, FramedOpening door, HashSet<int> switched) => switched.Select(d => context.Layout.Devices[d])
         .Any(d => d.Kind.IsLuminaireOrFan() && ((d.Place.Room == door.Room && d.Serves is ServedPlace.Outdoors) || (door.OtherRoom >= 0 && d.Place.Room == door.OtherRoom)));
 
-    private static bool AppliesTo(RoomKind kind) => kind is RoomKind.Living or RoomKind.Dining or RoomKind.Family or RoomKind.Kitchen or RoomKind.Bedroom
+    internal static bool AppliesTo(RoomKind kind) => kind is RoomKind.Living or RoomKind.Dining or RoomKind.Family or RoomKind.Kitchen or RoomKind.Bedroom
         or RoomKind.Office or RoomKind.Habitable or RoomKind.Sunroom or RoomKind.Bathroom or RoomKind.Hall or RoomKind.Foyer or RoomKind.Stair or RoomKind.Garage or RoomKind.Laundry;
 }

@@ -106,6 +106,24 @@ public sealed class HouseChecksTests
         Assert.Equal(found, Has(job, "required-receptacle"));
     }
 
+    // What applies to nothing, wants for input, or is waived, is not said to be held.
+    [Theory]
+    [InlineData("receptacle-spacing", true)]
+    [InlineData("counter-receptacles", false)]
+    [InlineData("panel-tandems", false)]
+    [InlineData("service-load", false)]
+    [InlineData("arc-fault-protection", false)]
+    [InlineData("box-fill", true)]
+    public void Held_OfABedroom_ListsWhatWasJudgedThere(string rule, bool held)
+    {
+        var job = SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.DuplexReceptacle, 5)) with
+        {
+            Code = new CodeBasis { Amendments = [new Amendment { Id = "a", Kind = AmendmentKind.Relax, Rule = "arc-fault-protection" }] },
+        };
+        var estimate = SmallJobs.Estimate(job);
+        Assert.Equal(held, Engine.Checks.HeldRules.Of(estimate.Layout, estimate.Wiring, estimate.Findings).Any(r => r.Key == rule));
+    }
+
     // What a house of many faults is found to lack stands in the list of what is judged, so that the page can say what was held.
     [Fact]
     public void Findings_OfManyHouses_AreOfRulesThatAreListed()
