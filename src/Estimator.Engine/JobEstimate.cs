@@ -46,6 +46,9 @@ public sealed record JobEstimate
     /// <summary>Load calculations.</summary>
     public required LoadWorksheets Loads { get; init; }
 
+    /// <summary>Every panel with its breakers in their spaces.</summary>
+    public required PanelSchedules Schedules { get; init; }
+
     /// <summary>Findings of all stages and checks, worst first.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 
@@ -69,7 +72,8 @@ public sealed record JobEstimate
         var purchase = Buying.For(job.Id, takeoff, wiring, catalogue);
         var labor = LaborHours.Compute(job, takeoff, catalogue);
         var bid = BidPricing.Compute(layout, takeoff, purchase, labor);
-        var loads = JobLoads.Compute(layout);
+        var loads = JobLoads.Compute(layout, wiring);
+        var schedules = PanelSchedules.Compute(layout, wiring, loads);
         var checks = HouseChecks.Judge(layout, controls, wiring, loads);
         return new JobEstimate
         {
@@ -83,9 +87,10 @@ public sealed record JobEstimate
             Labor = labor,
             Bid = bid,
             Loads = loads,
+            Schedules = schedules,
             Findings = [.. layout.Findings.Concat(controls.Findings).Concat(wiring.Findings).Concat(takeoff.Findings).Concat(purchase.Findings)
-                .Concat(checks.Findings).OrderBy(f => f.Severity)],
-            Book = new ExplanationBook([house.Page, layout.Page, .. wiring.Pages, takeoff.Page, purchase.Page, labor.Page, bid.Page, loads.Page, checks.Page]),
+                .Concat(loads.Findings).Concat(checks.Findings).OrderBy(f => f.Severity)],
+            Book = new ExplanationBook([house.Page, layout.Page, .. wiring.Pages, takeoff.Page, purchase.Page, labor.Page, bid.Page, loads.Page, schedules.Page, checks.Page]),
         };
     }
 }

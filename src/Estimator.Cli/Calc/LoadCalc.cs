@@ -13,7 +13,7 @@ internal static class LoadCalc
     [
         CalcTopics.EditionField, new("area_sqft", "number", "Floor area."), CalcField.Count("small_appliance_circuits", "Small-appliance circuits."), CalcField.Count("laundry_circuits", "Laundry circuits."),
         new("cooking_va", "numbers", "Nameplates of ranges, ovens and cooktops."), new("dryers_va", "numbers", "Nameplates of dryers."), new("fastened_va", "numbers", "Nameplates of other fastened appliances."),
-        new("fastened_120v_va", "numbers", "Those of them that run at 120 V."), new("evse_va", "numbers", "EV supply equipment."), new("heat_va", "numbers", "Electric space heat."),
+        new("fastened_120v_va", "numbers", "Those of them that run at 120 V."), new("motors_va", "numbers", "Those of them that are motors; the largest counts a quarter more."), new("motors_120v_va", "numbers", "Motors at 120 V."), new("evse_va", "numbers", "EV supply equipment."), new("heat_va", "numbers", "Electric space heat."),
         CalcField.Count("heat_controls", "Separate controls of the heat."), new("cooling_va", "numbers", "Cooling, or a heat pump's compressor."), new("heat_pump", "flag", "Whether compressor and heat run together."),
         new("new_heat_or_cooling_va", "numbers", "Heat or cooling that is new to an existing dwelling."), CalcField.Volts("volts", "Service voltage, 240 where left out."), CalcField.Volts("lighting_volts", "Voltage of lighting circuits, 120 where left out."),
         new("service_a", "number", "Service rating to be judged."),
@@ -77,6 +77,8 @@ internal static class LoadCalc
             Dryers = Va("dryers_va"),
             Fastened = Va("fastened_va"),
             FastenedOnNeutral = Va("fastened_120v_va"),
+            Motors = Va("motors_va"),
+            MotorsOnNeutral = Va("motors_120v_va"),
             Evse = Va("evse_va"),
             SpaceHeat = Va("heat_va"),
             HeatControls = input.Has("heat_controls") ? input.Whole("heat_controls") : 1,

@@ -18,6 +18,12 @@ public enum JobTable
     /// <summary>Circuits.</summary>
     Circuits,
 
+    /// <summary>Every panel, space by space.</summary>
+    PanelSchedule,
+
+    /// <summary>Load calculations, line by line.</summary>
+    Loads,
+
     /// <summary>Devices and where they stand.</summary>
     Devices,
 

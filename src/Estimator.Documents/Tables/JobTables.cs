@@ -17,6 +17,8 @@ public static class JobTables
         JobTable.Purchase => PurchaseTables.Purchase(estimate.Purchase),
         JobTable.CutPlan => PurchaseTables.CutPlan(estimate.Purchase, [estimate]),
         JobTable.Circuits => Circuits(estimate),
+        JobTable.PanelSchedule => PanelTables.Schedule(estimate),
+        JobTable.Loads => PanelTables.Loads(estimate),
         JobTable.Devices => Devices(estimate),
         JobTable.Findings => Findings(estimate),
         _ => throw new ArgumentOutOfRangeException(nameof(table), table, "There is no such table."),

@@ -12,7 +12,9 @@ internal static class PanelSpaces
         for (var p = 0; p < context.Layout.Panels.Length; p++)
         {
             var panel = context.Layout.Panels[p].Source;
-            var halves = Halves(panel, context.Wiring.Circuits.Where(c => c.Panel == p).Sum(c => c.Poles));
+            // The two-pole breaker of a new panel that this one feeds stands here too.
+            var feeders = context.Job.Panels.Count(x => x.FedFrom == panel.Id && !x.Existing);
+            var halves = Halves(panel, context.Wiring.Circuits.Where(c => c.Panel == p).Sum(c => c.Poles) + 2 * feeders);
             // A tandem puts two one-pole circuits into one space, in the spaces that take one.
             var most = 2 * (panel.Spaces + panel.TandemSpaces);
             var plain = 2 * panel.Spaces;

@@ -14,6 +14,9 @@ public sealed record ExistingCircuit
     /// <summary>Breaker rating, in amperes.</summary>
     public required Current BreakerA { get; init; }
 
+    /// <summary>Number of the space that its breaker takes, the upper one of a two-pole breaker; null when not read off the door.</summary>
+    public int? Space { get; init; }
+
     /// <summary>1 or 2.</summary>
     public int Poles { get; init; } = 1;
 

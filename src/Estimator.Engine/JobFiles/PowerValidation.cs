@@ -39,6 +39,7 @@ internal static class PowerValidation
         {
             Amperes($"{path}.circuits[{c}].breaker_a", circuit.BreakerA, problems);
             problems.Range($"{path}.circuits[{c}].poles", circuit.Poles, 1, 2, "poles");
+            problems.Range($"{path}.circuits[{c}].space", circuit.Space, 1, panel.Spaces, "as the spaces of the panel are numbered");
             problems.Range($"{path}.circuits[{c}].load_va", circuit.LoadVa?.ToVoltAmperes(), 0, JobLimits.VoltAmperes, "volt-amperes");
         }
     }

@@ -3,6 +3,7 @@ using Estimator.Engine.Explanations;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Rules;
+using Estimator.Engine.Wiring;
 
 namespace Estimator.Engine.Loads;
 
@@ -16,7 +17,7 @@ public static class JobLoads
     /// A dwelling that the job draws whole: standard and optional. An existing service: those and the existing-dwelling method where the rest of the
     /// dwelling is known, and the measured one where a demand was measured. None where nothing is known of the rest.
     /// </summary>
-    public static LoadWorksheets Compute(HouseLayout layout)
+    public static LoadWorksheets Compute(HouseLayout layout, WiringPlan wiring)
     {
         var page = new PageWriter(PageNumber);
         var sheets = ImmutableArray.CreateBuilder<LoadWorksheet>();
@@ -38,7 +39,8 @@ public static class JobLoads
             sheets.Add(new DwellingLoads(page, input).Measured(measured, [.. layout.Equipment.Select(e => e.LoadVa), .. NewRooms(layout, page)]));
         }
 
-        return new LoadWorksheets(sheets.ToImmutable(), page.ToPage());
+        var feeders = FeederLoads.Of(layout, wiring, page);
+        return new LoadWorksheets(sheets.ToImmutable(), page.ToPage()) { Feeders = feeders, Findings = [.. feeders.SelectMany(f => FeederLoads.Findings(layout, f))] };
     }
 
     private static (Panel? Panel, string Path) Service(Job job) =>
@@ -65,49 +67,17 @@ public static class JobLoads
     private static LoadInput Input(HouseLayout layout, Panel? service, string path, PageWriter page)
     {
         var job = layout.House.Job;
-        var all = job.Equipment.Select((e, i) => (e.Kind, Load: LoadOf(layout, e, i, page))).Concat(Existing(job, page)).ToList();
-        ImmutableArray<Fact> Of(params ReadOnlySpan<EquipmentKind> kinds)
-        {
-            var wanted = kinds.ToArray();
-            return [.. all.Where(x => wanted.Contains(x.Kind)).Select(x => x.Load)];
-        }
-
+        List<CountedLoad> all = [.. job.Equipment.Select((_, i) => CountedLoad.Of(layout, i, page)), .. CountedLoad.OfCircuits(job, _ => true, page)];
+        var area = service?.OtherAreaSqFt is { } other
+            ? page.Compute(Operation.Sum, "counted-area", "Floor area with the rest of the dwelling", Unit.SquareFeet, CountedArea(layout, page), page.Given($"{path}.other_area_sq_ft", "Floor area outside the job", other.ToSquareFeet(), Unit.SquareFeet))
+            : CountedArea(layout, page);
         var fresh = layout.Equipment.Where(e => e.Source.Kind is EquipmentKind.AirConditioner or EquipmentKind.HeatPump or EquipmentKind.ElectricHeat).Select(e => e.LoadVa);
-        return new LoadInput
-        {
-            Year = (int)job.Code.Edition,
-            AreaSquareFeet = service?.OtherAreaSqFt is { } other
-                ? page.Compute(Operation.Sum, "counted-area", "Floor area with the rest of the dwelling", Unit.SquareFeet, CountedArea(layout, page), page.Given($"{path}.other_area_sq_ft", "Floor area outside the job", other.ToSquareFeet(), Unit.SquareFeet))
-                : CountedArea(layout, page),
-            SmallApplianceCircuits = WiringSettings.SmallApplianceCircuits.Read(page, Unit.Each),
-            LaundryCircuits = page.Constant("Laundry circuits", 1, Unit.Each),
-            Cooking = Of(EquipmentKind.Range, EquipmentKind.Oven, EquipmentKind.Cooktop),
-            Dryers = Of(EquipmentKind.Dryer),
-            Fastened = Of(EquipmentKind.Dishwasher, EquipmentKind.Disposal, EquipmentKind.Microwave, EquipmentKind.WaterHeater, EquipmentKind.Furnace, EquipmentKind.SumpPump, EquipmentKind.Other),
-            FastenedOnNeutral = Of(EquipmentKind.Dishwasher, EquipmentKind.Disposal, EquipmentKind.Microwave, EquipmentKind.Furnace, EquipmentKind.SumpPump),
-            Evse = Of(EquipmentKind.EvCharger),
-            SpaceHeat = Of(EquipmentKind.ElectricHeat),
-            HeatControls = Math.Max(1, all.Count(x => x.Kind is EquipmentKind.ElectricHeat)),
-            Cooling = Of(EquipmentKind.AirConditioner, EquipmentKind.HeatPump),
-            HeatPump = all.Any(x => x.Kind is EquipmentKind.HeatPump),
-            NewHeatOrCooling = [.. fresh],
-            Volts = EquipmentDefaults.For(EquipmentKind.Range).Read(page, Unit.Volts, "volts"),
-        };
+        return CountedLoad.Input(all, (int)job.Code.Edition, area, WiringSettings.SmallApplianceCircuits.Read(page, Unit.Each), page.Constant("Laundry circuits", 1, Unit.Each), page) with { NewHeatOrCooling = [.. fresh] };
     }
 
-    private static Fact CountedArea(HouseLayout layout, PageWriter page) =>
+    internal static Fact CountedArea(HouseLayout layout, PageWriter page) =>
         page.Sum("counted-area", "Floor area that counts", Unit.SquareFeet, [.. layout.House.Rooms.Where(r => Counts(r.Source)).Select(r => r.AreaSquareFeet)]);
 
     // Garages, porches, voids and crawl spaces do not count; a basement counts, finished or not, since it can be finished.
-    private static bool Counts(Room room) => room.Kind is not (RoomKind.Garage or RoomKind.Outdoors or RoomKind.Void or RoomKind.Crawl or RoomKind.Attic);
-
-    private static Fact LoadOf(HouseLayout layout, Equipment equipment, int index, PageWriter page) =>
-        layout.Equipment.FirstOrDefault(e => e.Source.Id == equipment.Id) is { } laid ? laid.LoadVa
-        : equipment.LoadVa is { } own ? page.Given($"$.equipment[{index}].load_va", "Nameplate load", own.ToVoltAmperes(), Unit.VoltAmperes)
-        : EquipmentDefaults.For(equipment.Kind).Read(page, Unit.VoltAmperes, "load_va");
-
-    private static IEnumerable<(EquipmentKind Kind, Fact Load)> Existing(Job job, PageWriter page) =>
-        job.Panels.SelectMany((p, i) => p.Circuits.Select((c, j) => (Circuit: c, Path: $"$.panels[{i}].circuits[{j}].load_va")))
-            .Where(x => x.Circuit.LoadVa is not null)
-            .Select(x => (EquipmentKind.Other, page.Given(x.Path, x.Circuit.Name, x.Circuit.LoadVa!.Value.ToVoltAmperes(), Unit.VoltAmperes)));
+    internal static bool Counts(Room room) => room.Kind is not (RoomKind.Garage or RoomKind.Outdoors or RoomKind.Void or RoomKind.Crawl or RoomKind.Attic);
 }

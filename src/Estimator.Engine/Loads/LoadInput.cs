@@ -30,6 +30,12 @@ public sealed record LoadInput
     /// <summary>Those of the fastened appliances that run at 120 V and so load the neutral.</summary>
     public ImmutableArray<Fact> FastenedOnNeutral { get; init; } = [];
 
+    /// <summary>Motors among the appliances; compressors stand with the cooling.</summary>
+    public ImmutableArray<Fact> Motors { get; init; } = [];
+
+    /// <summary>Those of the motors that run at 120 V and so load the neutral.</summary>
+    public ImmutableArray<Fact> MotorsOnNeutral { get; init; } = [];
+
     /// <summary>EV supply equipment.</summary>
     public ImmutableArray<Fact> Evse { get; init; } = [];
 

@@ -14,6 +14,12 @@ namespace Estimator.Engine.Loads;
 public sealed record LoadWorksheet(
     string Method, string Article, ImmutableArray<LoadLine> Lines, Fact TotalVa, Fact ExactAmperes, Fact Amperes, bool? HeatUsed)
 {
+    /// <summary>How the rules were read where they leave a choice, sentence by sentence.</summary>
+    public ImmutableArray<string> Notes { get; init; } = [];
+
+    /// <summary>Whether every rule of the sheet was seen in its edition.</summary>
+    public bool Verified => Lines.All(l => l.Verified);
+
     /// <summary>The line with an id.</summary>
     /// <exception cref="InvalidOperationException">There is no such line.</exception>
     public Fact this[string id] => Lines.First(l => l.Id == id).Value;

@@ -80,6 +80,15 @@ public static class LoadRules
     /// <summary>Share of the rating that service conductors carry, percent.</summary>
     public static RuleRow ServiceConductorPercent => Table["service_conductor_percent"];
 
+    /// <summary>Largest motor counts further, percent.</summary>
+    public static RuleRow LargestMotorPercent => Table["largest_motor_percent"];
+
+    /// <summary>Motor or cooling load that is not the larger counts further, percent.</summary>
+    public static RuleRow NoncoincidentMotorPercent => Table["noncoincident_motor_percent"];
+
+    /// <summary>Continuous load of a feeder counts further, percent.</summary>
+    public static RuleRow ContinuousMorePercent => Table["continuous_more_percent"];
+
     /// <summary>Largest portable load, percent of the circuit.</summary>
     public static RuleRow PortablePercent => Table["portable_percent"];
 

@@ -20,7 +20,7 @@ public sealed class CircuitFigures
         Rows = [.. wiring.Circuits.Select((c, i) => Row(page, c, i + 1, [.. c.Runs.Select(r => wiring.Runs[r])]))];
         Load = page.Sum("new-load", "Load that the plan counts on the new circuits", Unit.VoltAmperes, [.. wiring.Circuits.Select(c => c.LoadVa)]);
         CableFeet = page.Sum("circuit-cable", "Cable of all circuits", Unit.Feet, [.. Rows.Select(r => r.CableFeet)]);
-        Legs = [Leg(page, priced, 0), Leg(page, priced, 1)];
+        Numbers = Rows.ToDictionary(r => r.Circuit.Id, r => r.Number, StringComparer.Ordinal);
         Source = new FigureSource(new ExplanationBook(priced.Source.Book.Pages.Append(page.ToPage())), priced.Job);
     }
 
@@ -33,8 +33,8 @@ public sealed class CircuitFigures
     /// <summary>Cable of all circuits.</summary>
     public Fact CableFeet { get; }
 
-    /// <summary>Load of the new circuits on leg A and leg B of the first panel, as the cabinet proposes them.</summary>
-    public ImmutableArray<Fact> Legs { get; }
+    /// <summary>Number of each circuit on drawings, by its id.</summary>
+    public IReadOnlyDictionary<string, int> Numbers { get; }
 
     /// <summary>What these figures are explained from.</summary>
     public FigureSource Source { get; }
@@ -49,31 +49,5 @@ public sealed class CircuitFigures
             circuit, number, string.Join(", ", runs.Select(r => r.Cable.TradeName).Distinct().Order(StringComparer.Ordinal)),
             page.Compute(Operation.InFeet, "home-run", "Home run", Unit.Feet, page.Sum("home-run", "Home run", Unit.Length, homeRun)),
             page.Compute(Operation.InFeet, "circuit-cable", "Cable of the circuit", Unit.Feet, page.Sum("circuit-cable", "Runs of the circuit", Unit.Length, [.. runs.Select(r => r.Total)])));
-    }
-
-    private static Fact Leg(PageWriter page, PricedJob priced, int leg)
-    {
-        var label = leg == 0 ? "New load on leg A" : "New load on leg B";
-        if (priced.Job.Panels.IsEmpty)
-        {
-            return page.Sum("leg-load", label, Unit.VoltAmperes, []);
-        }
-
-        var circuits = priced.Estimate.Wiring.Circuits.Select((c, i) => (Circuit: c, Number: i + 1)).Where(c => c.Circuit.Panel == 0).ToList();
-        List<Fact> loads = [];
-        foreach (var space in PanelArranging.Of(priced.Job.Panels[0], circuits).Where(s => s.Circuit > 0))
-        {
-            var load = circuits.First(c => c.Number == space.Circuit).Circuit.LoadVa;
-            if (space.Rows > 1)
-            {
-                loads.Add(page.Compute(Operation.Quotient, "leg-load", "Half of a two-pole circuit", Unit.VoltAmperes, load, page.Constant("Legs", 2)));
-            }
-            else if (space.Row % 2 == leg)
-            {
-                loads.Add(load);
-            }
-        }
-
-        return page.Sum("leg-load", label, Unit.VoltAmperes, loads);
     }
 }

@@ -12,6 +12,12 @@ public sealed record PanelSpace(int Row, bool Left, int Rows, string Name, decim
     /// <summary>Number of the space, as panels count: odd on the left, even on the right.</summary>
     public int Number => 2 * Row + (Left ? 1 : 2);
 
+    /// <summary>Whether its breaker feeds another panel.</summary>
+    public bool Feeds { get; init; }
+
+    /// <summary>Whether two circuits share it as a tandem.</summary>
+    public bool Shared { get; init; }
+
     /// <summary>Whether nothing stands there.</summary>
     public bool Free => Amperes == 0;
 }

@@ -40,6 +40,8 @@ public static class RevisionFiles
             ["purchase.csv"] = Csv(JobTable.Purchase),
             ["cut-plan.csv"] = Csv(JobTable.CutPlan),
             ["circuits.csv"] = Csv(JobTable.Circuits),
+            ["panel-schedule.csv"] = Csv(JobTable.PanelSchedule),
+            ["loads.csv"] = Csv(JobTable.Loads),
             ["devices.csv"] = Csv(JobTable.Devices),
             ["findings.csv"] = Csv(JobTable.Findings),
         }.ToFrozenDictionary(StringComparer.Ordinal);

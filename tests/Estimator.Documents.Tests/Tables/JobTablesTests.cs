@@ -23,6 +23,8 @@ public sealed class JobTablesTests
             JobTable.Purchase => e.Purchase.Lines.Sum(l => l.Packs.Length),
             JobTable.CutPlan => e.Wiring.Runs.Length,
             JobTable.Circuits => e.Wiring.Circuits.Length,
+            JobTable.PanelSchedule => e.Schedules.Panels.Sum(s => s.Breakers.Sum(b => b.Spaces.Length) + s.FreeSpaces.Count() + s.Unplaced.Length),
+            JobTable.Loads => e.Loads.Sheets.Sum(s => s.Lines.Length) + e.Loads.Feeders.Sum(f => f.Sheet.Lines.Length),
             JobTable.Devices => e.Layout.Devices.Length,
             JobTable.Findings => e.Findings.Length,
             _ => throw new ArgumentOutOfRangeException(nameof(table)),

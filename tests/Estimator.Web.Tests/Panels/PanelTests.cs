@@ -23,6 +23,7 @@ public sealed class PanelTests : WebContext
         { "Name of circuit Dryer", "Dryer, garage", p => p.Circuits[1].Name, "Dryer, garage" },
         { "Breaker of Dryer", "40", p => $"{p.Circuits[1].BreakerA}", "40 A" },
         { "Poles of Dryer", "1", p => $"{p.Circuits[1].Poles}", "1" },
+        { "Space of Dryer", "7", p => $"{p.Circuits[1].Space}", "7" },
         { "Half of a tandem, Dryer", true, p => $"{p.Circuits[1].Tandem}", "True" },
         { "Load of Dryer", "5,500", p => $"{p.Circuits[1].LoadVa}", "5500 VA" },
         { "Add a circuit that Main panel carries", "Hot tub 50/2", p => $"{p.Circuits[^1].Name} {p.Circuits[^1].BreakerA} {p.Circuits[^1].Poles}", "Hot tub 50 A 2" },
@@ -98,7 +99,8 @@ public sealed class PanelTests : WebContext
         var sheets = priced.Estimate.Loads.Sheets;
 
         Assert.Equal(["standard", "optional", "existing"], sheets.Select(s => s.Method));
-        Assert.Equal(sheets.Sum(s => s.Lines.Length + 1), part.FindAll("[data-n]").Count);
+        Assert.Equal(sheets.Sum(s => LoadWords.Shown(s).Count() + 1), part.FindAll("[data-n]").Count);
+        Assert.All(sheets.SelectMany(s => s.Lines).Except(sheets.SelectMany(LoadWords.Shown)), l => Assert.Equal(0m, l.Value.Value));
         Assert.Equal(sheets.Min(s => s.Amperes.Value), LoadWords.Decisive(sheets)!.Amperes.Value);
     }
 

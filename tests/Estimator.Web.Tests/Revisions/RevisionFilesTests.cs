@@ -19,6 +19,8 @@ public sealed class RevisionFilesTests : WebContext
     [InlineData("takeoff.csv", "\uFEFFitem,category")]
     [InlineData("labor.csv", "\uFEFFitem,description")]
     [InlineData("purchase.csv", "\uFEFFitem,description")]
+    [InlineData("panel-schedule.csv", "\uFEFFpanel,space,leg")]
+    [InlineData("loads.csv", "\uFEFFcalculation,panel,line")]
     [InlineData("cut-plan.csv", "\uFEFFitem,coil")]
     public async Task HandOut_SavedRevision_IsTheFileUnderTheJobsName(string file, string start)
     {

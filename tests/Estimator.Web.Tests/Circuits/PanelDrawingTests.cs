@@ -4,7 +4,7 @@ using Estimator.Web.Jobs;
 
 namespace Estimator.Web.Tests.Circuits;
 
-public sealed class PanelArrangingTests
+public sealed class PanelDrawingTests
 {
     [Theory]
     [InlineData("basement-finish")]
@@ -12,10 +12,11 @@ public sealed class PanelArrangingTests
     public void Of_Sample_EachPoleHasItsPlaceOnceAndFreeSpacesStay(string sample)
     {
         var job = JobStarts.Sample(sample);
-        var circuits = Engine.JobEstimate.Compute(job, CatalogueShelf.BuiltIn().Parts, Engine.Wiring.SearchDepth.Quick).Wiring.Circuits;
+        var estimate = Engine.JobEstimate.Compute(job, CatalogueShelf.BuiltIn().Parts, Engine.Wiring.SearchDepth.Quick);
+        var circuits = estimate.Wiring.Circuits;
         var panel = job.Panels[0];
 
-        var spaces = PanelArranging.Of(panel, [.. circuits.Where(c => c.Panel == 0).Select((c, i) => (c, i + 1))]);
+        var spaces = PanelDrawing.Of(estimate.Schedules[panel.Id], circuits.Select((c, i) => (c.Id, i + 1)).ToDictionary(x => x.Id, x => x.Item2));
 
         var taken = spaces.SelectMany(s => Enumerable.Range(s.Row, s.Rows).Select(r => (r, s.Left))).ToList();
         Assert.Equal(panel.Spaces, taken.Count);
