@@ -23,6 +23,9 @@ public sealed record Practice
     /// <summary>Where ground-fault protection sits.</summary>
     public GroundFaultBy? GroundFaultBy { get; init; }
 
+    /// <summary>Where the feed of a control with one switch box comes in.</summary>
+    public ControlFeed? ControlFeed { get; init; }
+
     /// <summary>Box centre of wall receptacles above the floor.</summary>
     public Length? ReceptacleHeight { get; init; }
 

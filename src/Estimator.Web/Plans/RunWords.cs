@@ -48,6 +48,7 @@ public static class RunWords
         RunRole.Feed => "feed",
         RunRole.Travellers => "travellers",
         RunRole.SwitchedLeg => "switched leg",
+        RunRole.SwitchLoop => "switch loop",
         RunRole.Interconnect => "alarm interconnection",
         _ => throw new ArgumentOutOfRangeException(nameof(role), role, "No such role."),
     };

@@ -26,6 +26,9 @@ public static class PracticeSettings
             "Ground-fault protection sits in", "whichever costs less", "planning costs of this job",
             Option.Of<GroundFaultBy>("by default", SiteWords.Of), p => p.GroundFaultBy?.ToString() ?? "", (p, v) => p with { GroundFaultBy = Option.Member<GroundFaultBy>(v) }),
         PracticeSetting.OfChoice(
+            "A light with one switch is fed", "whichever costs less", "planning costs of this job",
+            Option.Of<ControlFeed>("by default", SiteWords.Of), p => p.ControlFeed?.ToString() ?? "", (p, v) => p with { ControlFeed = Option.Member<ControlFeed>(v) }),
+        PracticeSetting.OfChoice(
             "Wiring method", SiteWords.Of(WiringMethod.NmB), NoSource,
             Option.Of<WiringMethod>("by default", SiteWords.Of), p => p.WiringMethod?.ToString() ?? "", (p, v) => p with { WiringMethod = Option.Member<WiringMethod>(v) }),
         PracticeSetting.OfLength(PracticeDefaults.BoxTail, p => p.BoxTail, (p, x) => p with { BoxTail = x }),

@@ -55,6 +55,15 @@ public static class SiteWords
     };
 
     /// <summary>Where ground-fault protection sits.</summary>
+    public static string Of(ControlFeed feed) => feed switch
+    {
+        ControlFeed.Cheaper => "whichever costs less",
+        ControlFeed.AtSwitch => "at the switch",
+        ControlFeed.AtLight => "at the light",
+        _ => throw new ArgumentOutOfRangeException(nameof(feed), feed, "No such choice."),
+    };
+
+    /// <summary>In words.</summary>
     public static string Of(GroundFaultBy by) => by switch
     {
         GroundFaultBy.Cheaper => "whichever costs less",

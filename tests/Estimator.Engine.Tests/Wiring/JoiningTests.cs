@@ -20,7 +20,8 @@ public sealed class JoiningTests
     [Fact]
     public void SinglePoleSwitch_WithFeedAndLeg_SplicesNeutralAndGround()
     {
-        var boxes = SmallJobs.Estimate(SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.SinglePoleSwitch, 1), (DeviceKind.CeilingLight, 1))).Wiring.Boxes;
+        var job = SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.SinglePoleSwitch, 1), (DeviceKind.CeilingLight, 1));
+        var boxes = SmallJobs.Estimate(job with { Practice = new Practice { ControlFeed = ControlFeed.AtSwitch } }).Wiring.Boxes;
         Assert.Equal((0, 1, 1), Counts(boxes.First(b => b.Use is Engine.Catalogue.BoxUse.Wall)));
         Assert.Equal((1, 1, 1), Counts(boxes.First(b => b.Use is Engine.Catalogue.BoxUse.Luminaire)));
     }

@@ -22,6 +22,7 @@ public sealed class SiteTests : WebContext
         { "Widest strip between the outlines of two rooms that is taken for a wall", "10 in", p => $"{p.MaximumWallThickness}" },
         { "Lights and receptacles on one circuit", "yes", p => $"{p.MixLightsAndReceptacles}" },
         { "Ground-fault protection sits in", "Breaker", p => $"{p.GroundFaultBy}" },
+        { "A light with one switch is fed", "AtLight", p => $"{p.ControlFeed}" },
         { "Wiring method", "Mc", p => $"{p.WiringMethod}" },
         { "House during the work", "yes", p => $"{p.Occupied}" },
     };

@@ -40,6 +40,20 @@ internal sealed class EntryLimits(HouseLayout layout, BoxChoice choice)
         return leaving;
     }
 
+    /// <summary>Whether a box holds the cables of its unit.</summary>
+    /// <param name="draft">The box.</param>
+    /// <param name="legs">The cables inside its unit.</param>
+    /// <param name="fed">Whether the feed enters here besides.</param>
+    /// <param name="wire">Size of the conductors.</param>
+    internal bool Hold(DraftBox draft, IEnumerable<CableLeg> legs, bool fed, WireSize wire)
+    {
+        var loads = BoxLoads.Of(layout, draft, legs, wire);
+        loads = fed ? loads with { Entering = loads.Entering.Add(TwoWire) } : loads;
+        return draft.Use is BoxUse.OwnHousing
+            ? loads.Entering.Length <= (int)WiringSettings.OwnHousingEntries.Number()
+            : loads.Entering.Length <= (int)WiringSettings.MostEntries.Number() * draft.Gangs && choice.Fits(loads);
+    }
+
     private int Count(BoxLoads loads)
     {
         var most = (int)WiringSettings.MostEntries.Number() * loads.Draft.Gangs - loads.Entering.Length;

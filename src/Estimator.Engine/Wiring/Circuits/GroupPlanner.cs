@@ -20,6 +20,7 @@ internal sealed class GroupPlanner
     private readonly CircuitRating _rating;
     private readonly WireSize _wire;
     private readonly int _panel;
+    private readonly ImmutableArray<ImmutableArray<WiringUnit>> _ways;
     private readonly FeedGrowing _growing;
     private readonly Func<int, long> _fromPanel;
     private readonly PinnedLinks _pins;
@@ -31,24 +32,15 @@ internal sealed class GroupPlanner
         (_layout, _drafts, _group, _costs, _rating, _wire) = (layout, drafts, group, costs, rating, wire);
         _panel = costs.PanelNode(group.Panel);
         var pins = _pins = PinnedLinks.Of(layout, drafts, group, _panel);
-        var cable = FeedCable.Of(layout.House.Job, wire, rating.Conductors);
-        long Cost(int a, int b) => pins.Holds(a, b) ? 0 : costs.Best(a, b, cable).CostE4;
-        long EntryCost(int a, int b) => a == _panel && pins.IsFed(b) ? 0 : Cost(a, b);
-        _fromPanel = box => Cost(_panel, box);
-        var making = new UnitMaking(layout, controls, drafts, _panel, EntryCost);
-        Units = [.. group.Units.Select(u => making.Make(u, rating))];
-        var leaving = new int[drafts.Length];
-        foreach (var unit in Units)
-        {
-            foreach (var box in unit.Exports)
-            {
-                leaving[box] = limits.Leaving(drafts[box], unit.Legs, box == unit.Entry, wire);
-            }
-        }
-
-        _growing = new FeedGrowing(Units, _panel, [.. leaving], Cost, pins.IsEmpty ? costs.Prices.PanelEntryE4 : 0);
+        var unitCosts = new UnitCosts(layout.House.Job, costs, pins, _panel, wire, rating.Conductors);
+        _fromPanel = box => unitCosts.Feed(_panel, box);
+        var making = new UnitMaking(layout, controls, drafts, unitCosts, limits, wire);
+        _ways = [.. group.Units.Select(u => making.Ways(u, rating))];
+        Units = [.. _ways.Select(w => w[0])];
+        _growing = new FeedGrowing(_ways, _panel, unitCosts.Feed, pins.IsEmpty ? costs.Prices.PanelEntryE4 : 0);
     }
 
+    /// <summary>The units, each in the first of its ways.</summary>
     internal ImmutableArray<WiringUnit> Units { get; }
 
     /// <summary>The partitions that were the best when they were found, for tests of the search.</summary>
@@ -118,7 +110,13 @@ internal sealed class GroupPlanner
         var feed = _growing.Grow(members, first);
         var breaker = _costs.Prices.BreakerE4(_rating.Poles, protection);
         return new DraftCircuit(
-            _group, _rating, _wire, [.. members.Select(m => Units[m])], Local(feed, members), protection, groundFault, feed.CostE4 + breaker + extra);
+            _group, _rating, _wire, Wired(feed, members), Local(feed, members), protection, groundFault, feed.CostE4 + breaker + extra);
+    }
+
+    private ImmutableArray<WiringUnit> Wired(FeedTree feed, ImmutableArray<int> members)
+    {
+        var way = feed.Links.ToDictionary(l => l.Unit, l => l.Way);
+        return [.. members.Select(m => _ways[m][way[m]])];
     }
 
     private static FeedTree Local(FeedTree feed, ImmutableArray<int> members) =>

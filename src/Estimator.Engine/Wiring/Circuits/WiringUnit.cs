@@ -4,7 +4,7 @@ using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Wiring.Circuits;
 
-/// <summary>Boxes that must stand on one circuit: a box alone, or all boxes that a set of controls or an alarm interconnect ties together.</summary>
+/// <summary>Boxes that must stand on one circuit: a box alone, or all boxes that a set of controls or an alarm interconnect ties together, wired in one way.</summary>
 internal sealed record WiringUnit
 {
     /// <summary>Its boxes.</summary>
@@ -13,11 +13,14 @@ internal sealed record WiringUnit
     /// <summary>The box that the feed enters.</summary>
     internal required int Entry { get; init; }
 
-    /// <summary>Boxes that have an unswitched hot, so that the feed may go on from them.</summary>
-    internal required ImmutableArray<int> Exports { get; init; }
+    /// <summary>Boxes from which the feed may go on.</summary>
+    internal required ImmutableArray<FeedExit> Exits { get; init; }
 
     /// <summary>The cables inside it.</summary>
     internal required ImmutableArray<CableLeg> Legs { get; init; }
+
+    /// <summary>Planning cost of those cables, in ten-thousandths of a dollar.</summary>
+    internal required long InnerE4 { get; init; }
 
     /// <summary>What the devices of each box connect to.</summary>
     internal required ImmutableSortedDictionary<int, ImmutableArray<Terminal>> Terminals { get; init; }

@@ -15,6 +15,9 @@ public enum RunRole
     /// <summary>Switched, from the last switch to a load or from load to load.</summary>
     SwitchedLeg,
 
+    /// <summary>From a light that is fed to its switch and back: the hot goes out, the switched conductor returns.</summary>
+    SwitchLoop,
+
     /// <summary>Between interconnected alarms.</summary>
     Interconnect,
 }

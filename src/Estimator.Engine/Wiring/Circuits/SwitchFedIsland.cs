@@ -1,42 +1,29 @@
 using System.Collections.Immutable;
-using Estimator.Engine.Controls;
-using Estimator.Engine.House;
-using Estimator.Engine.Layout;
-using Estimator.Engine.Wiring.Boxes;
 using Estimator.Engine.Wiring.Joints;
 using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Wiring.Circuits;
 
-/// <summary>The cables inside a unit of controls: the feed comes to the switches, travellers run from switch box to switch box, switched legs go on to the loads.</summary>
+/// <summary>The cables inside a unit of controls that is fed at its switches: the feed comes to the switches, travellers run from switch box to switch box, switched legs go on to the loads.</summary>
 /// <remarks>
 /// Every switch box so gets a neutral, which meets 404.2(C) in each edition. Travellers have a neutral of their own in their cable, so all conductors of a
 /// circuit stay in one cable, 300.3(B). It leaves the common neutral at the control's first switch and meets it nowhere again: neutrals form a tree, since
 /// conductors as thin as these may not run in parallel, 310.10(G).
 /// </remarks>
-internal sealed class ControlIsland
+internal sealed class SwitchFedIsland
 {
-    private readonly HouseLayout _layout;
-    private readonly ControlPlan _controls;
-    private readonly ImmutableArray<DraftBox> _drafts;
-    private readonly ImmutableArray<int> _boxes;
-    private readonly ImmutableArray<int> _groups;
+    private readonly ControlBoxes _boxes;
     private readonly Func<int, int, long> _cost;
-    private readonly Dictionary<int, int> _boxOf;
     private readonly ImmutableArray<int> _path;
     private Dictionary<int, int> _position;
     private readonly List<CableLeg> _legs = [];
     private readonly Dictionary<int, Net> _neutralAt = [];
     private int _hotTo;
 
-    internal ControlIsland(
-        HouseLayout layout, ControlPlan controls, ImmutableArray<DraftBox> drafts, ImmutableArray<int> boxes, ImmutableArray<int> groups, int panel,
-        Func<int, int, long> cost)
+    internal SwitchFedIsland(ControlBoxes boxes, int panel, Func<int, int, long> cost)
     {
-        (_layout, _controls, _drafts, _boxes, _groups, _cost) = (layout, controls, drafts, boxes, groups, cost);
-        _boxOf = boxes.SelectMany(b => drafts[b].Devices.Select(d => (Device: d, Box: b))).ToDictionary(x => x.Device, x => x.Box);
-        var switchBoxes = boxes.Where(b => drafts[b].Devices.Any(d => layout.Devices[d].Kind.IsSwitch())).ToImmutableArray();
-        _path = SwitchPath.Order(switchBoxes, cost, row => CostOf(row, panel));
+        (_boxes, _cost) = (boxes, cost);
+        _path = SwitchPath.Order(boxes.Switches, cost, row => CostOf(row, panel));
         _position = Positions(_path);
     }
 
@@ -49,42 +36,25 @@ internal sealed class ControlIsland
     /// <summary>The cables, feed and travellers first.</summary>
     internal ImmutableArray<CableLeg> Legs()
     {
-        _hotTo = _groups.Select(g => Position(InRow(g)[0])).DefaultIfEmpty(0).Max();
+        _hotTo = _boxes.Groups.Select(g => Position(InRow(g)[0])).DefaultIfEmpty(0).Max();
         AlongThePath();
-        foreach (var sameControls in LoadBoxes().GroupBy(b => string.Join(',', GroupsActingOn(b))).OrderBy(g => g.Min()))
+        foreach (var sameControls in _boxes.LoadsByControls())
         {
-            ToLoads([.. sameControls.Order()]);
+            ToLoads(sameControls);
         }
 
-        Exports = [.. _path.Take(_hotTo + 1), .. LoadBoxes().Where(NeedsHot)];
+        Exports = [.. _path.Take(_hotTo + 1), .. _boxes.Loads.Where(_boxes.NeedsHot)];
         return [.. _legs];
     }
 
     /// <summary>By control, the box of its first switch.</summary>
-    internal ImmutableSortedDictionary<int, int> NeutralOrigins => _groups.ToImmutableSortedDictionary(g => g, Origin);
+    internal ImmutableSortedDictionary<int, int> NeutralOrigins => _boxes.Groups.ToImmutableSortedDictionary(g => g, Origin);
 
     /// <summary>The neutral that reaches the box of a load.</summary>
     internal Net NeutralAt(int box) => _neutralAt.GetValueOrDefault(box, Net.Neutral);
 
     /// <summary>What the switches connect to.</summary>
-    internal IEnumerable<Terminal> SwitchTerminals() => _groups.SelectMany(g => SwitchTerminals(g, InRow(g)));
-
-    private IEnumerable<Terminal> SwitchTerminals(int group, ImmutableArray<int> row)
-    {
-        for (var i = 0; i < row.Length; i++)
-        {
-            foreach (var terminal in SwitchRow.Terminals(group, i, row.Length, row[i], _layout.Devices[row[i]].Kind))
-            {
-                yield return terminal;
-            }
-
-            yield return new Terminal(row[i], TerminalName.Ground, Net.Ground, Lead: false);
-            if (_layout.Devices[row[i]].Kind is DeviceKind.SensorSwitch)
-            {
-                yield return new Terminal(row[i], TerminalName.Neutral, Net.NeutralOf(group), Lead: false);
-            }
-        }
-    }
+    internal IEnumerable<Terminal> SwitchTerminals() => _boxes.SwitchTerminals(Position);
 
     private void AlongThePath()
     {
@@ -94,7 +64,7 @@ internal sealed class ControlIsland
             legs.Add((i, new CableLeg(_path[i], _path[i + 1], RunRole.Feed, [Net.Hot, Net.Neutral])));
         }
 
-        foreach (var g in _groups)
+        foreach (var g in _boxes.Groups)
         {
             legs.AddRange(Travellers(g, InRow(g)));
         }
@@ -121,7 +91,7 @@ internal sealed class ControlIsland
 
     private void ToLoads(ImmutableArray<int> loads)
     {
-        var groups = GroupsActingOn(loads[0]);
+        var groups = _boxes.ActingOn(loads[0]);
         var legBox = groups.Select(g => _path[LastPosition(g)]).Distinct().Order().MinBy(b => loads.Min(l => _cost(b, l)));
         foreach (var g in groups)
         {
@@ -129,7 +99,7 @@ internal sealed class ControlIsland
         }
 
         List<Net> nets = [.. groups.Select(Net.Switched)];
-        if (loads.Any(NeedsHot))
+        if (loads.Any(_boxes.NeedsHot))
         {
             nets.Insert(0, Net.Hot);
             BringHot(_position[legBox]);
@@ -143,7 +113,7 @@ internal sealed class ControlIsland
 
         // One leg leaves the switch box, however many lights hang on it: a switch box is the one that overfills.
         var first = loads.MinBy(l => _cost(legBox, l));
-        foreach (var (from, to) in SpanningTree.From(first, loads, _cost, Room).Prepend((From: legBox, To: first)))
+        foreach (var (from, to) in SpanningTree.From(first, loads, _cost, _boxes.Room).Prepend((From: legBox, To: first)))
         {
             // One neutral and at most two other conductors go in one cable; a second cable to the same box lends its white to nothing.
             foreach (var (pair, i) in nets.Chunk(2).Select((p, i) => (p, i)))
@@ -176,7 +146,7 @@ internal sealed class ControlIsland
     private Net NeutralFor(ImmutableArray<int> loads, ImmutableArray<int> groups, int legBox)
     {
         var along = groups.First(g => _path[LastPosition(g)] == legBox);
-        return loads.Any(NeedsHot) || Origin(along) == legBox ? Net.Neutral : Net.NeutralOf(along);
+        return loads.Any(_boxes.NeedsHot) || Origin(along) == legBox ? Net.Neutral : Net.NeutralOf(along);
     }
 
     private int Origin(int group) => _path[Position(InRow(group)[0])];
@@ -193,33 +163,13 @@ internal sealed class ControlIsland
             along[i] = along[i - 1] + _cost(path[i - 1], path[i]);
         }
 
-        var rows = _groups.Select(g => InRow(g).Select(s => along[Position(s)]).ToList()).ToList();
+        var rows = _boxes.Groups.Select(g => InRow(g).Select(s => along[Position(s)]).ToList()).ToList();
         return _cost(panel, path[0]) + rows.Max(r => r[0]) + rows.Sum(r => r.Zip(r.Skip(1), (a, b) => Math.Abs(b - a)).Sum());
     }
 
     private int LastPosition(int group) => Position(InRow(group)[^1]);
 
-    private ImmutableArray<int> InRow(int group) => SwitchRow.Order(_controls.Groups[group].Switches, _layout, Position);
+    private ImmutableArray<int> InRow(int group) => _boxes.InRow(group, Position);
 
-    private int Position(int device) => _position[_boxOf[device]];
-
-    private IEnumerable<int> LoadBoxes() => _boxes.Where(b => !_position.ContainsKey(b));
-
-    private bool NeedsHot(int box) => _drafts[box].Devices.Any(d => _layout.Devices[d].Kind switch
-    {
-        DeviceKind.HalfHotReceptacle => true,
-        DeviceKind.CeilingFan => PartsActedOn(d) is not (true, true),
-        _ => false,
-    });
-
-    private (bool Fan, bool Light) PartsActedOn(int device)
-    {
-        var parts = _groups.SelectMany(g => _controls.Groups[g].Loads).Where(l => l.Device == device).Select(l => l.Part).ToHashSet();
-        return (parts.Contains(LoadPart.Whole) || parts.Contains(LoadPart.Fan), parts.Contains(LoadPart.Whole) || parts.Contains(LoadPart.Light));
-    }
-
-    private int Room(int box) => LoadRoom.Of(_drafts[box]);
-
-    private ImmutableArray<int> GroupsActingOn(int box) =>
-        [.. _groups.Where(g => _controls.Groups[g].Loads.Any(l => _drafts[box].Devices.Contains(l.Device)))];
+    private int Position(int device) => _position[_boxes.BoxOf(device)];
 }

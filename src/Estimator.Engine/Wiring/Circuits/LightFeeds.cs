@@ -1,0 +1,49 @@
+using Estimator.Engine.Catalogue;
+using Estimator.Engine.House;
+using Estimator.Engine.Layout;
+using Estimator.Engine.Rules;
+
+namespace Estimator.Engine.Wiring.Circuits;
+
+/// <summary>At which loads of a unit of controls the feed may come in.</summary>
+/// <remarks>Of loads under the same controls those nearest the switches and nearest the panel are tried, and a pinned one; none outdoors. Common practice, no source.</remarks>
+internal static class LightFeeds
+{
+    /// <summary>The units that are fed at a load, in canonical order.</summary>
+    internal static IEnumerable<LightFedIsland> Of(HouseLayout layout, ControlBoxes control, UnitCosts costs)
+    {
+        if (control.Switches.Length != 1)
+        {
+            return [];
+        }
+
+        var asked = NeutralAsked(layout, control);
+        return Entries(control, costs).Select(e => LightFedIsland.At(control, e, asked, costs.Between)).OfType<LightFedIsland>();
+    }
+
+    private static IEnumerable<int> Entries(ControlBoxes control, UnitCosts costs)
+    {
+        foreach (var loads in control.LoadsByControls())
+        {
+            var open = loads.Where(b => control.Draft(b).Use is not BoxUse.Weatherproof).ToList();
+            if (open.Count > 0)
+            {
+                var bySwitch = open.MinBy(b => costs.Between(control.Switches[0], b));
+                var byPanel = open.MinBy(b => costs.Between(costs.Panel, b));
+                foreach (var box in open.Where(b => b == bySwitch || b == byPanel || costs.IsPinned(b)))
+                {
+                    yield return box;
+                }
+            }
+        }
+    }
+
+    // A sensor asks for it in every room; a switch that acts on receptacles alone asks for none, 404.2(C).
+    private static bool NeutralAsked(HouseLayout layout, ControlBoxes control)
+    {
+        var draft = control.Draft(control.Switches[0]);
+        var light = control.Loads.SelectMany(b => control.Draft(b).Devices).Any(d => !layout.Devices[d].Kind.IsReceptacle());
+        return draft.Devices.Any(d => layout.Devices[d].Kind is DeviceKind.SensorSwitch)
+            || (light && SwitchNeutrals.AskedIn(layout.House.Rooms[draft.Place.Room].Source.Kind));
+    }
+}
