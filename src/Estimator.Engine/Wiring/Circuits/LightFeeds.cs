@@ -2,11 +2,13 @@ using Estimator.Engine.Catalogue;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Rules;
+using Estimator.Engine.Wiring.Boxes;
 
 namespace Estimator.Engine.Wiring.Circuits;
 
 /// <summary>At which loads of a unit of controls the feed may come in.</summary>
-/// <remarks>Of loads under the same controls those nearest the switches and nearest the panel are tried, and a pinned one; none outdoors. Common practice, no source.</remarks>
+/// <remarks>Of loads under the same controls those nearest the switches and nearest the panel are tried, and a pinned one; none outdoors and none in
+/// the housing of an exhaust fan, which comes down for service. Common practice, no source.</remarks>
 internal static class LightFeeds
 {
     /// <summary>The units that are fed at a load, in canonical order.</summary>
@@ -18,14 +20,14 @@ internal static class LightFeeds
         }
 
         var asked = NeutralAsked(layout, control);
-        return Entries(control, costs).Select(e => LightFedIsland.At(control, e, asked, costs.Between)).OfType<LightFedIsland>();
+        return Entries(layout, control, costs).Select(e => LightFedIsland.At(control, e, asked, costs.Between)).OfType<LightFedIsland>();
     }
 
-    private static IEnumerable<int> Entries(ControlBoxes control, UnitCosts costs)
+    private static IEnumerable<int> Entries(HouseLayout layout, ControlBoxes control, UnitCosts costs)
     {
         foreach (var loads in control.LoadsByControls())
         {
-            var open = loads.Where(b => control.Draft(b).Use is not BoxUse.Weatherproof).ToList();
+            var open = loads.Where(b => Takes(layout, control.Draft(b))).ToList();
             if (open.Count > 0)
             {
                 var bySwitch = open.MinBy(b => costs.Between(control.Switches[0], b));
@@ -37,6 +39,9 @@ internal static class LightFeeds
             }
         }
     }
+
+    private static bool Takes(HouseLayout layout, DraftBox box) =>
+        box.Use is not BoxUse.Weatherproof && box.Devices.All(d => layout.Devices[d].Kind is not DeviceKind.ExhaustFan);
 
     // A sensor asks for it in every room; a switch that acts on receptacles alone asks for none, 404.2(C).
     private static bool NeutralAsked(HouseLayout layout, ControlBoxes control)
