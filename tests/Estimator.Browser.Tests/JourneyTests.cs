@@ -50,8 +50,8 @@ public sealed class JourneyTests(RunningPages pages, ITestOutputHelper output)
     public async Task Homeowner_WithABasement_DownloadsABudget(Screen screen)
     {
         // Local prices count for all jobs of a server, so this journey has one of its own.
-        var folder = Directory.CreateTempSubdirectory("homeowner").FullName;
-        await using var server = await RunningServer.StartAsync(folder);
+        using var folder = new PassingFolder();
+        await using var server = await RunningServer.StartAsync(folder.Path);
         await using var visit = await pages.OpenAsync(server.Address, screen);
         var (page, hands) = (visit.Page, new Hands(visit.Page));
         ILocator Button(string name) => page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true });
