@@ -52,6 +52,9 @@ public sealed record JobEstimate
     /// <summary>Findings of all stages and checks, worst first.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 
+    /// <summary>Codes of the judged rules that applied to something in the house.</summary>
+    public required ImmutableHashSet<string> AppliedRules { get; init; }
+
     /// <summary>What explains every figure.</summary>
     public required ExplanationBook Book { get; init; }
 
@@ -90,6 +93,7 @@ public sealed record JobEstimate
             Schedules = schedules,
             Findings = [.. layout.Findings.Concat(controls.Findings).Concat(wiring.Findings).Concat(takeoff.Findings).Concat(purchase.Findings)
                 .Concat(loads.Findings).Concat(checks.Findings).OrderBy(f => f.Severity)],
+            AppliedRules = checks.Applied,
             Book = new ExplanationBook([house.Page, layout.Page, .. wiring.Pages, takeoff.Page, purchase.Page, labor.Page, bid.Page, loads.Page, schedules.Page, checks.Page]),
         };
     }

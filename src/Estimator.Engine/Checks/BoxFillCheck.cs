@@ -8,11 +8,17 @@ internal static class BoxFillCheck
 {
     internal static IEnumerable<Finding> Judge(CheckContext context)
     {
-        foreach (var box in context.Wiring.Boxes.Where(b => !b.Fits))
+        if (context.Rule("box-fill") is not { } rule || context.Boxes.IsEmpty)
+        {
+            yield break;
+        }
+
+        context.Applies(rule);
+        foreach (var box in context.Boxes.Where(b => !b.Fits))
         {
             var largest = box.Item is { } item ? FormattableString.Invariant($"the largest that the catalogue has holds {item.Volume.ToCubicInches():0.##} cu in") : "the catalogue has none for this place";
             yield return context.Asked(
-                "box-fill", "314.16(B)", $"The box of {box.Id} in {context.RoomName(box.Place.Room)} needs {box.RequiredVolume.Value:0.###} cu in with {box.CableEntries} cables; {largest}. Take a cable elsewhere or add a deeper box to the catalogue.",
+                rule, $"The box of {box.Id} in {context.RoomName(box.Place.Room)} needs {box.RequiredVolume.Value:0.###} cu in with {box.CableEntries} cables; {largest}. Take a cable elsewhere or add a deeper box to the catalogue.",
                 [box.Id]) with
             { Figures = [box.RequiredVolume.Node] };
         }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Estimator.Engine.Controls;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.Findings;
-using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Loads;
 using Estimator.Engine.Rules;
@@ -18,8 +17,11 @@ public static class HouseChecks
 
     private static readonly ImmutableArray<Func<CheckContext, IEnumerable<Finding>>> All =
     [
-        ReceptacleSpacing.Judge, CounterReceptacles.Judge, RequiredReceptacles.Judge, ProtectionChecks.Judge, RequiredCircuits.Judge, ConductorToBreaker.Judge,
-        BoxFillCheck.Judge, VoltageDropCheck.Judge, PanelSpaces.Judge, LightingOutlets.Judge, SmokeAlarms.Judge, ServiceRating.Judge,
+        ReceptacleSpacing.Judge, CounterReceptacles.Judge, CounterHeights.Judge, RequiredReceptacles.Judge, BathReceptacles.Judge, OutdoorReceptacles.Judge,
+        ServiceReceptacles.Judge, ReceptacleTypes.Judge, ProtectionChecks.Judge, PermitDates.Judge, ChargingOutlets.Judge, RequiredCircuits.Judge,
+        RequiredCircuitOutlets.Judge, GeneralCircuits.Judge, PermissibleLoads.Judge, EquipmentCircuits.Judge, ConductorToBreaker.Judge, BoxFillCheck.Judge,
+        VoltageDropCheck.Judge, PanelSpaces.Judge, PanelPlaces.Judge, LightingOutlets.Judge, StairControls.Judge, SwitchPlaces.Judge, SmokeAlarms.Judge,
+        ServiceRating.Judge,
     ];
 
     /// <summary>The findings of all checks.</summary>
@@ -28,11 +30,11 @@ public static class HouseChecks
         var page = new PageWriter(PageNumber);
         var context = new CheckContext(layout, controls, wiring, loads, page);
         ImmutableArray<Finding> findings = [.. All.SelectMany(check => check(context)).Concat(Amendments(context)).Concat(Unjudged(context)).OrderBy(f => f.Severity)];
-        return new CheckResult(findings, page.ToPage());
+        return new CheckResult(findings, context.Applied, page.ToPage());
     }
 
     private static IEnumerable<Finding> Amendments(CheckContext context) =>
-        context.Job.Code.Amendments.Where(a => a.Kind is not AmendmentKind.WiringMethod && !CheckContext.Judges(a)).Select(a => new Finding
+        context.Job.Code.Amendments.Where(a => !LocalRules.Follows(a)).Select(a => new Finding
         {
             Code = "local-rule",
             Severity = Severity.Unjudged,

@@ -15,37 +15,48 @@ internal static class LightingOutlets
     internal static IEnumerable<Finding> Judge(CheckContext context)
     {
         var switched = context.Controls.Groups.Where(g => !g.Switches.IsEmpty).SelectMany(g => g.Loads).Select(l => l.Device).ToHashSet();
-        for (var room = 0; room < context.Layout.House.Rooms.Length; room++)
-        {
-            var source = context.Layout.House.Rooms[room].Source;
-            foreach (var door in OutsideDoors.AtGrade(context.Layout.House, context.Layout.House.Rooms[room].Level) ? OutsideDoors.Of(context.Layout.House, room) : [])
-            {
-                if (!LitOutside(context, door, switched))
-                {
-                    yield return context.Asked(
-                        "entrance-light", "210.70(A)(2)(2)", $"The door from {context.RoomName(room)} to the outside has no light outside with a wall switch. Add a wall light that serves the outside, and a switch.", [source.Id, door.Source.Id]);
-                }
-            }
-
-            if (!AppliesTo(source.Kind))
-            {
-                continue;
-            }
-
-            var strict = source.Kind is RoomKind.Kitchen or RoomKind.Bathroom;
-            var lit = Enumerable.Range(0, context.Layout.Devices.Length).Any(d => context.Layout.Devices[d] is var device && device.Place.Room == room && switched.Contains(d)
-                && (device.Kind is DeviceKind.CeilingLight or DeviceKind.RecessedLight or DeviceKind.WallLight or DeviceKind.CeilingFan || (!strict && device.Kind is DeviceKind.HalfHotReceptacle)));
-            if (!lit)
-            {
-                yield return context.Asked(
-                    "lighting-outlet", "210.70(A)", $"{context.RoomName(room)} has no lighting outlet with a wall switch. Add a light and a switch.", [source.Id]);
-            }
-        }
+        var lit = switched.Select(d => context.Layout.Devices[d]).ToLookup(d => d.Place.Room);
+        return context.House.Rooms.SelectMany(r => Entrances(context, r, switched).Concat(Inside(context, r, lit)));
     }
+
+    private static IEnumerable<Finding> Entrances(CheckContext context, FramedRoom room, HashSet<int> switched)
+    {
+        if (!OutsideDoors.AtGrade(context.House, room.Level) || context.Rule("entrance-light") is not { } rule)
+        {
+            return [];
+        }
+
+        return OutsideDoors.Of(context.House, room.Index).SelectMany(door => context.Ask(
+            rule, LitOutside(context, door, switched),
+            () => $"The door from {context.RoomName(room.Index)} to the outside has no light outside with a wall switch. Add a wall light that serves the outside, and a switch.", [room.Source.Id, door.Source.Id]));
+    }
+
+    private static IEnumerable<Finding> Inside(CheckContext context, FramedRoom room, ILookup<int, LaidDevice> lit)
+    {
+        if (RuleOf(room, context.House) is not { } key || context.Rule(key) is not { } rule)
+        {
+            return [];
+        }
+
+        // Outside kitchens, bathrooms and what is no habitable room a switched receptacle does not stand in.
+        var strict = room.Source.Kind is RoomKind.Kitchen or RoomKind.Bathroom || key is not "lighting-outlet";
+        var has = lit[room.Index].Any(d => d.Serves is not ServedPlace.Outdoors
+            && (d.Kind is DeviceKind.CeilingLight or DeviceKind.RecessedLight or DeviceKind.WallLight or DeviceKind.CeilingFan || (!strict && d.Kind is DeviceKind.HalfHotReceptacle)));
+        return context.Ask(rule, has, () => $"{context.RoomName(room.Index)} has no lighting outlet with a wall switch. Add a light and a switch.", [room.Source.Id]);
+    }
+
+    private static string? RuleOf(FramedRoom room, FramedHouse house) => room.Source.Kind switch
+    {
+        RoomKind.Hall or RoomKind.Stair or RoomKind.Garage or RoomKind.Foyer => "lighting-passage",
+        RoomKind.Laundry => "lighting-laundry",
+        RoomKind.Utility => "equipment-light",
+        RoomKind.Basement => room.Source.Finished ? "lighting-outlet" : "equipment-light",
+        RoomKind.Attic or RoomKind.Crawl => house.Job.Equipment.Any(e => e.Room == room.Source.Id) ? "equipment-light" : null,
+        RoomKind.Living or RoomKind.Dining or RoomKind.Family or RoomKind.Kitchen or RoomKind.Bedroom or RoomKind.Office or RoomKind.Habitable or RoomKind.Sunroom
+            or RoomKind.Bathroom => "lighting-outlet",
+        _ => null,
+    };
 
     private static bool LitOutside(CheckContext context, FramedOpening door, HashSet<int> switched) => switched.Select(d => context.Layout.Devices[d])
         .Any(d => d.Kind.IsLuminaireOrFan() && ((d.Place.Room == door.Room && d.Serves is ServedPlace.Outdoors) || (door.OtherRoom >= 0 && d.Place.Room == door.OtherRoom)));
-
-    internal static bool AppliesTo(RoomKind kind) => kind is RoomKind.Living or RoomKind.Dining or RoomKind.Family or RoomKind.Kitchen or RoomKind.Bedroom
-        or RoomKind.Office or RoomKind.Habitable or RoomKind.Sunroom or RoomKind.Bathroom or RoomKind.Hall or RoomKind.Foyer or RoomKind.Stair or RoomKind.Garage or RoomKind.Laundry;
 }

@@ -9,6 +9,11 @@ internal static class PanelSpaces
 {
     internal static IEnumerable<Finding> Judge(CheckContext context)
     {
+        if (context.Rule("panel-spaces") is not { } spaces || context.Rule("panel-tandems") is not { } tandems)
+        {
+            yield break;
+        }
+
         for (var p = 0; p < context.Layout.Panels.Length; p++)
         {
             var panel = context.Layout.Panels[p].Source;
@@ -18,28 +23,31 @@ internal static class PanelSpaces
             // A tandem puts two one-pole circuits into one space, in the spaces that take one.
             var most = 2 * (panel.Spaces + panel.TandemSpaces);
             var plain = 2 * panel.Spaces;
+            context.Applies(spaces);
+            if (halves <= most && panel.TandemSpaces > 0)
+            {
+                context.Applies(tandems);
+            }
+
             if (halves > most)
             {
                 yield return context.Asked(
-                    "panel-spaces", "110.3(B)", $"Panel {panel.Called()} needs {(halves + 1) / 2} spaces and has {panel.Spaces}, {panel.TandemSpaces} of which take a tandem. Add a subpanel, or a larger panel.", [panel.Id]);
+                    spaces, $"Panel {panel.Called()} needs {(halves + 1) / 2} spaces and has {panel.Spaces}, {panel.TandemSpaces} of which take a tandem. Add a subpanel, or a larger panel.", [panel.Id]);
             }
             else if (halves > plain)
             {
                 yield return context.Asked(
-                    "panel-tandems", "110.3(B)", $"Panel {panel.Called()} fits its circuits only with tandem breakers in {(halves - plain + 1) / 2} of the {panel.TandemSpaces} spaces that take one.", [panel.Id], Severity.Advice);
+                    tandems, $"Panel {panel.Called()} fits its circuits only with tandem breakers in {(halves - plain + 1) / 2} of the {panel.TandemSpaces} spaces that take one.", [panel.Id], Severity.Advice);
             }
 
-            if (panel.Existing && (panel.Make is null || panel.Series is null))
+            if (panel.Existing && context.Rule("panel-make") is { } make)
             {
-                yield return new Finding
+                foreach (var finding in context.Ask(
+                    make, panel.Make is not null && panel.Series is not null,
+                    () => $"The make or series of panel {panel.Called()} is not stated; breakers must be those listed for it. Read its label.", [panel.Id], Severity.Advice))
                 {
-                    Code = "panel-make",
-                    Severity = Severity.Advice,
-                    Where = [panel.Id],
-                    Text = FormattableString.Invariant($"The make or series of panel {panel.Called()} is not stated; breakers must be those listed for it. Read its label."),
-                    Article = "110.3(B)",
-                    Edition = $"NEC {(int)context.Edition}",
-                };
+                    yield return finding;
+                }
             }
 
             if (panel.FedFrom is { } from)

@@ -16,16 +16,14 @@ internal static class ProtectionChecks
 
     internal static IEnumerable<Finding> Judge(CheckContext context)
     {
+        var (ground, arc) = (context.Rule(GroundFault), context.Rule(ArcFault));
         foreach (var circuit in context.Wiring.Circuits)
         {
-            var behindFirst = circuit.FirstReceptacleProtects;
-            foreach (var box in circuit.Boxes.Select(b => context.Wiring.Boxes[b]))
+            var arcFault = circuit.Protection is Protection.ArcFault or Protection.DualFunction;
+            foreach (var box in circuit.Boxes.Select(b => context.Boxes[b]))
             {
-                var own = box.OwnGroundFault || box.Devices.Any(d => context.Layout.Devices[d].Kind is DeviceKind.GfciReceptacle);
-                var groundFault = circuit.Protection is Protection.GroundFault or Protection.DualFunction || behindFirst || own;
-                var arcFault = circuit.Protection is Protection.ArcFault or Protection.DualFunction;
-                foreach (var finding in Missing(context, circuit, box, groundFault, ProtectionRules.GroundFault, GroundFault)
-                    .Concat(Missing(context, circuit, box, arcFault, ProtectionRules.ArcFault, ArcFault)))
+                foreach (var finding in Missing(context, circuit, box, () => context.HasGroundFault(circuit, box), ProtectionRules.GroundFault, ground)
+                    .Concat(Missing(context, circuit, box, () => arcFault, ProtectionRules.ArcFault, arc)))
                 {
                     yield return finding;
                 }
@@ -34,14 +32,20 @@ internal static class ProtectionChecks
     }
 
     private static IEnumerable<Finding> Missing(
-        CheckContext context, Circuit circuit, Box box, bool protectedNow, Func<CodeEdition, OutletPlace, ProtectionRule> rule, string code)
+        CheckContext context, Circuit circuit, Box box, Func<bool> protectedNow, Func<CodeBasis, OutletPlace, ProtectionRule> rule, CodeRule? code)
     {
-        var asked = Places(context, box).Select(p => rule(context.Edition, p)).FirstOrDefault(r => r.Required);
-        if (asked is { Row: { } row } && !protectedNow && !context.Waives(code))
+        if (code is null)
+        {
+            yield break;
+        }
+
+        context.Applies(code);
+        var asked = Places(context, box).Select(p => rule(context.Job.Code, p)).FirstOrDefault(r => r.Required);
+        if (asked is { Row: { } row } && !protectedNow())
         {
             yield return context.Asked(
-                code, asked.Article, $"{row.Label} in {context.RoomName(box.Place.Room)} has no {code.Replace("-protection", "", StringComparison.Ordinal)} protection on circuit {circuit.Name}. Protect the circuit at its breaker.",
-                [box.Id, circuit.Id], verified: asked.Verified);
+                code, $"{row.Label} in {context.RoomName(box.Place.Room)} has no {code.Code.Replace("-protection", "", StringComparison.Ordinal)} protection on circuit {circuit.Name}. Protect the circuit at its breaker.",
+                [box.Id, circuit.Id], article: asked.Article, verified: asked.Verified);
         }
     }
 

@@ -15,6 +15,11 @@ internal static class ReceptacleSpacing
 
     internal static IEnumerable<Finding> Judge(CheckContext context)
     {
+        if (context.Rule(Code) is not { } rule)
+        {
+            yield break;
+        }
+
         var between = context.Limit(Code, ReceptacleRules.WallBetween);
         var most = Length.FromInches(between).ToSixteenths();
         var least = ReceptacleRules.WallSpaceLeast.Inches().ToSixteenths();
@@ -25,14 +30,14 @@ internal static class ReceptacleSpacing
                 continue;
             }
 
+            context.Applies(rule);
             foreach (var space in WallSpaces.Of(context.Layout.House, room).Where(s => s.Length >= least))
             {
-                var gap = WidestGap(space, Spots(context, room, space));
+                var gap = WidestGap(space, Along(context.House.Rooms[room], space, context.In(room).Where(Counts)));
                 if (gap > most)
                 {
                     yield return context.Asked(
-                        Code, "210.52(A)(1)",
-                        $"{context.RoomName(room)}: a wall space {Length.FromSixteenths(space.Length)} long has a point {Length.FromSixteenths(gap / 2)} from a receptacle; {Length.FromInches(between / 2)} is the most. Add a receptacle there.",
+                        rule, $"{context.RoomName(room)}: a wall space {Length.FromSixteenths(space.Length)} long has a point {Length.FromSixteenths(gap / 2)} from a receptacle; {Length.FromInches(between / 2)} is the most. Add a receptacle there.",
                         [context.Layout.House.Rooms[room].Source.Id]);
                 }
             }
@@ -42,8 +47,8 @@ internal static class ReceptacleSpacing
     internal static bool AppliesTo(Room room) => room.Finished && room.Kind is RoomKind.Living or RoomKind.Dining or RoomKind.Family or RoomKind.Kitchen
         or RoomKind.Bedroom or RoomKind.Office or RoomKind.Habitable or RoomKind.Sunroom or RoomKind.Basement;
 
-    // Twice the farthest that any point of the space is from a receptacle: the widest gap between two, or twice the widest to an end.
-    private static int WidestGap(WallSpace space, List<int> spots)
+    /// <summary>Twice the farthest that any point of the space is from a receptacle: the widest gap between two, or twice the widest to an end.</summary>
+    internal static int WidestGap(WallSpace space, List<int> spots)
     {
         if (spots.Count == 0)
         {
@@ -59,11 +64,11 @@ internal static class ReceptacleSpacing
         return widest;
     }
 
-    private static List<int> Spots(CheckContext context, int room, WallSpace space)
+    /// <summary>Where devices on the walls of a room stand along one of its wall spaces.</summary>
+    internal static List<int> Along(FramedRoom room, WallSpace space, IEnumerable<LaidDevice> devices)
     {
-        var framed = context.Layout.House.Rooms[room];
-        var starts = WallSpaces.SideStarts(framed);
-        return [.. context.Layout.Devices.Where(d => d.Place.Room == room && d.Place.Side >= 0 && Counts(d))
+        var starts = WallSpaces.SideStarts(room);
+        return [.. devices.Where(d => d.Place.Side >= 0)
             .Select(d => (starts[d.Place.Side] + d.Place.Offset - space.From + starts[^1]) % starts[^1]).Where(s => s <= space.Length).Order()];
     }
 

@@ -13,22 +13,31 @@ internal static class RequiredCircuits
 
     internal static IEnumerable<Finding> Judge(CheckContext context)
     {
-        var kitchen = context.Layout.House.Rooms.Any(r => r.Source.Kind is RoomKind.Kitchen && context.Layout.Devices.Any(d => d.Place.Room == r.Index));
-        var small = context.Wiring.Circuits.Count(c => c.Kind is CircuitKind.SmallAppliance);
-        var needed = (int)context.Limit(Code, WiringSettings.SmallApplianceCircuits);
-        if (kitchen && small < needed)
+        if (context.Rule(Code) is not { } rule)
         {
-            yield return context.Asked(
-                Code, "210.11(C)(1)", $"The kitchen is fed by {small} small-appliance circuits and {needed} are asked for. Add receptacles at the counter or split them.", []);
+            yield break;
         }
 
-        foreach (var circuit in context.Wiring.Circuits.Where(c => c.Kind is not (CircuitKind.Individual or CircuitKind.Lighting or CircuitKind.Receptacles or CircuitKind.General)))
+        var kitchen = context.House.Rooms.Any(r => r.Source.Kind is RoomKind.Kitchen && context.In(r.Index).Any());
+        var small = context.Wiring.Circuits.Count(c => c.Kind is CircuitKind.SmallAppliance);
+        var needed = (int)context.Limit(Code, WiringSettings.SmallApplianceCircuits);
+        if (kitchen)
         {
+            foreach (var finding in context.Ask(
+                rule, small >= needed, () => $"The kitchen is fed by {small} small-appliance circuits and {needed} are asked for. Add receptacles at the counter or split them.", []))
+            {
+                yield return finding;
+            }
+        }
+
+        foreach (var circuit in context.Wiring.Circuits.Where(c => c.Kind is CircuitKind.SmallAppliance or CircuitKind.Laundry or CircuitKind.Bathroom or CircuitKind.Garage))
+        {
+            context.Applies(rule);
             var asked = CircuitRatings.For(circuit.Kind);
             if (circuit.BreakerA.Value != asked.Number())
             {
                 yield return context.Asked(
-                    Code, asked.Source.Section, $"Circuit {circuit.Name} has a {circuit.BreakerA.Value:0} A breaker; {asked.Number():0} A is asked for.", [circuit.Id]);
+                    rule, $"Circuit {circuit.Name} has a {circuit.BreakerA.Value:0} A breaker; {asked.Number():0} A is asked for.", [circuit.Id], article: asked.Source.Section);
             }
         }
     }

@@ -1,4 +1,5 @@
 using Estimator.Engine.Findings;
+using Estimator.Engine.Framing;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Rules;
@@ -11,28 +12,35 @@ internal static class RequiredReceptacles
 {
     internal static IEnumerable<Finding> Judge(CheckContext context)
     {
-        for (var room = 0; room < context.Layout.House.Rooms.Length; room++)
+        foreach (var room in context.House.Rooms)
         {
-            var framed = context.Layout.House.Rooms[room];
-            var outdoors = framed.Source.Kind is RoomKind.Outdoors;
-            var have = context.Layout.Devices.Count(d => d.Place.Room == room && d.Kind.IsReceptacle() && d.Kind is not DeviceKind.Receptacle240V && (outdoors || d.Serves is not ServedPlace.Outdoors));
-            var (needed, article) = framed.Source.Kind switch
+            var (needed, key) = Asked(context, room);
+            if (key.Length == 0 || context.Rule(key) is not { } rule)
             {
-                RoomKind.Bathroom => (1, "210.52(D)"),
-                RoomKind.Hall => (ReceptacleCounts.Hallway(HallLength.Of(framed)), "210.52(H)"),
-                RoomKind.Foyer => (ReceptacleCounts.Foyer(context.Layout.House, framed), "210.52(I)"),
-                RoomKind.Laundry => ((int)ReceptacleRules.Laundry.Number(), "210.52(F)"),
-                RoomKind.Garage => (VehicleBays.Of(context.Layout.House, room) * (int)ReceptacleRules.GarageBay.Number(), "210.52(G)(1)"),
-                RoomKind.Basement when !framed.Source.Finished => ((int)ReceptacleRules.BasementPortion.Number(), "210.52(G)(3)"),
-                RoomKind.Utility when !framed.Source.Finished && context.Layout.House.Levels[framed.Level].Source.Basement => ((int)ReceptacleRules.BasementPortion.Number(), "210.52(G)(3)"),
-                RoomKind.Outdoors when OutsideDoors.Reached(context.Layout.House, room) => ((int)ReceptacleRules.Deck.Number(), "210.52(E)(3)"),
-                _ => (0, ""),
-            };
-            if (have < needed)
+                continue;
+            }
+
+            var outdoors = room.Source.Kind is RoomKind.Outdoors;
+            var have = context.In(room.Index).Count(d => d.Kind.IsReceptacle() && d.Kind is not DeviceKind.Receptacle240V && (outdoors || d.Serves is not ServedPlace.Outdoors));
+            foreach (var finding in context.Ask(
+                rule, have >= needed, () => $"{context.RoomName(room.Index)} has {have} receptacles and {needed} are asked for. Add {needed - have}.", [room.Source.Id]))
             {
-                yield return context.Asked(
-                    "required-receptacle", article, $"{context.RoomName(room)} has {have} receptacles and {needed} are asked for. Add {needed - have}.", [framed.Source.Id]);
+                yield return finding;
             }
         }
     }
+
+    private static (int Needed, string Key) Asked(CheckContext context, FramedRoom room) => room.Source.Kind switch
+    {
+        RoomKind.Bathroom => (1, "required-bathroom"),
+        RoomKind.Hall => (ReceptacleCounts.Hallway(HallLength.Of(room)), "required-hallway"),
+        RoomKind.Foyer => (ReceptacleCounts.Foyer(context.House, room), "required-foyer"),
+        RoomKind.Laundry => ((int)ReceptacleRules.Laundry.Number(), "required-laundry"),
+        RoomKind.Garage => (VehicleBays.Of(context.House, room.Index) * (int)ReceptacleRules.GarageBay.Number(), "required-garage"),
+        RoomKind.Basement when !room.Source.Finished => ((int)ReceptacleRules.BasementPortion.Number(), "required-basement"),
+        RoomKind.Utility when !room.Source.Finished && context.House.Levels[room.Level].Source.Basement => ((int)ReceptacleRules.BasementPortion.Number(), "required-basement"),
+        RoomKind.Outdoors when OutsideDoors.Reached(context.House, room.Index) => ((int)ReceptacleRules.Deck.Number(), "required-deck"),
+        RoomKind.Outdoors when OutsideWalls.Touches(context.House, room.Index) => ((int)ReceptacleRules.Deck.Number(), "required-deck-beside"),
+        _ => (0, ""),
+    };
 }

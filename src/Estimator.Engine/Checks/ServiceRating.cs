@@ -19,25 +19,35 @@ internal static class ServiceRating
         }
 
         var rating = service.RatingA.ToAmperes();
-        if (Decisive(context) is not { } sheet)
+        if (context.Rule("service-load") is { } load)
         {
-            yield return context.Asked(
-                "service-load-unknown", LoadRules.Article((int)context.Edition, ".83"), $"The service panel {service.Id} is there already, and the load of the rest of the dwelling is not stated, so whether it carries the new load can't be judged. State measured_demand_va, the year's highest demand, or other_area_sq_ft and the load_va of each two-pole circuit.",
-                [service.Id], Severity.Unjudged);
-        }
-        else if (sheet.Amperes.Value > rating)
-        {
-            yield return context.Asked(
-                "service-load", sheet.Article, $"The dwelling's load is {sheet.Amperes.Value:0} A by the {sheet.Method} method and the service is {rating:0} A. A larger service, or load management, is needed; work on a service is for licensed people and the utility.",
-                [service.Id]) with
-            { Figures = [sheet.Amperes.Node] };
+            if (Decisive(context) is not { } sheet)
+            {
+                yield return context.Asked(
+                    load with { Code = "service-load-unknown" }, $"The service panel {service.Id} is there already, and the load of the rest of the dwelling is not stated, so whether it carries the new load can't be judged. State measured_demand_va, the year's highest demand, or other_area_sq_ft and the load_va of each two-pole circuit.",
+                    [service.Id], Severity.Unjudged, LoadRules.Article(context.Year, ".83"));
+            }
+            else
+            {
+                context.Applies(load);
+                if (sheet.Amperes.Value > rating)
+                {
+                    yield return context.Asked(
+                        load, $"The dwelling's load is {sheet.Amperes.Value:0} A by the {sheet.Method} method and the service is {rating:0} A. A larger service, or load management, is needed; work on a service is for licensed people and the utility.",
+                        [service.Id], article: sheet.Article) with
+                    { Figures = [sheet.Amperes.Node] };
+                }
+            }
         }
 
-        if (rating < LoadRules.ServiceLeast.Number())
+        if (context.Rule("service-least") is { } least)
         {
-            yield return context.Asked(
-                "service-least", "230.79(C)", $"The service is {rating:0} A; {LoadRules.ServiceLeast.Number():0} A is the least for a one-family dwelling.", [service.Id],
-                service.Existing ? Severity.Advice : Severity.Mandatory);
+            var limit = context.Limit(least.Code, LoadRules.ServiceLeast);
+            foreach (var finding in context.Ask(
+                least, rating >= limit, () => $"The service is {rating:0} A; {limit:0} A is the least for a one-family dwelling.", [service.Id], service.Existing ? Severity.Advice : Severity.Mandatory))
+            {
+                yield return finding;
+            }
         }
     }
 

@@ -9,11 +9,17 @@ internal static class VoltageDropCheck
 {
     internal static IEnumerable<Finding> Judge(CheckContext context)
     {
-        var limit = CircuitDrop.Limit(context.Job, context.Page);
-        foreach (var circuit in context.Wiring.Circuits.Where(c => c.VoltageDropPercent.Value > limit.Value))
+        if (context.Rule("voltage-drop") is not { } rule || context.Wiring.Circuits.IsEmpty)
+        {
+            yield break;
+        }
+
+        context.Applies(rule);
+        var limit = LocalRules.Figure(context.Job.Code, rule.Code, CircuitDrop.Limit(context.Job, context.Page).Value);
+        foreach (var circuit in context.Wiring.Circuits.Where(c => c.VoltageDropPercent.Value > limit))
         {
             yield return context.Asked(
-                "voltage-drop", "210.19 note", $"Circuit {circuit.Name} loses {circuit.VoltageDropPercent.Value:0.0}% to its farthest outlet; {limit.Value:0.#}% is advised. A thicker conductor or a nearer panel helps.",
+                rule, $"Circuit {circuit.Name} loses {circuit.VoltageDropPercent.Value:0.0}% to its farthest outlet; {limit:0.#}% is advised. A thicker conductor or a nearer panel helps.",
                 [circuit.Id], Severity.Advice) with
             { Figures = [circuit.VoltageDropPercent.Node] };
         }

@@ -44,6 +44,9 @@ public sealed record Equipment
     /// <summary>Whether it burns fuel: then carbon monoxide alarms may be asked for.</summary>
     public bool BurnsFuel { get; init; }
 
+    /// <summary>Whether it is driven by an inverter, as mini-splits are; a dated excuse of an edition turns on it.</summary>
+    public bool Inverter { get; init; }
+
     /// <summary>Whether it is there already and wired.</summary>
     public bool Existing { get; init; }
 

@@ -18,30 +18,65 @@ public static class CodeMinimum
     {
         var house = HouseFraming.Frame(job);
         var byId = house.Rooms.ToDictionary(r => r.Source.Id, StringComparer.Ordinal);
-        var outdoors = OutdoorRooms(house);
-        var levels = job.Levels.Select(l => l with { Rooms = [.. l.Rooms.Select(r => Propose(house, byId[r.Id], outdoors))] }).ToImmutableArray();
+        var outdoors = FrontAndBack.Rooms(house);
+        var stairs = house.Rooms.Where(r => r.Source.Kind is RoomKind.Stair && IsEmpty(r.Source)).Select(r => (Lower: r, Upper: StairAbove.Of(house, r)))
+            .Where(s => s.Upper is { } upper && IsEmpty(house.Rooms[upper].Source)).Select(s => (s.Lower, Upper: house.Rooms[s.Upper!.Value])).DistinctBy(s => s.Upper.Index).ToList();
+        var levels = job.Levels.Select(l => l with { Rooms = [.. l.Rooms.Select(r => Propose(house, byId[r.Id], outdoors, stairs))] }).ToImmutableArray();
         return job with
         {
             Levels = levels,
+            Controls = [.. job.Controls, .. stairs.Select(s => StairControl(levels.SelectMany(l => l.Rooms), s.Lower, s.Upper, job, top: stairs.All(o => o.Lower != s.Upper)))],
             Proposals = [.. job.Proposals, $"Devices were suggested: the least that NEC {(int)job.Code.Edition} asks for, placed by rule. Check them against the walk-through."],
         };
     }
 
-    private static Room Propose(FramedHouse house, FramedRoom framed, HashSet<int> outdoors)
+    private static Room Propose(FramedHouse house, FramedRoom framed, ImmutableArray<int> outdoors, List<(FramedRoom Lower, FramedRoom Upper)> stairs)
     {
         var room = framed.Source;
-        if (!room.Counts.IsEmpty || !room.Placed.IsEmpty || room.Kind is RoomKind.Void)
+        if (!IsEmpty(room))
         {
             return room;
         }
 
-        var counts = Receptacles(house, framed).Concat(Lights(house, framed)).Concat(Alarms(house, framed));
-        if (outdoors.Contains(framed.Index))
+        var joins = stairs.Count(s => s.Upper.Index == framed.Index);
+        var receptacles = Receptacles(house, framed).ToList();
+        var counts = receptacles.Concat(Service(house, framed, receptacles)).Concat(Lights(house, framed, stairs.Any(s => s.Lower.Index == framed.Index), joins > 0))
+            .Append(Count(DeviceKind.ThreeWaySwitch, joins)).Concat(Alarms(house, framed))
+            .Append(Count(DeviceKind.DuplexReceptacle, outdoors.Count(r => r == framed.Index), ServedPlace.Outdoors))
+            .GroupBy(c => (c.Kind, c.Serves)).Select(g => g.First() with { Count = g.Sum(c => c.Count) });
+        return room with { Counts = [.. counts.Where(c => c.Count > 0).Select(c => c with { Count = Math.Min(c.Count, JobFiles.JobLimits.Count) })] };
+    }
+
+    private static bool IsEmpty(Room room) => room.Counts.IsEmpty && room.Placed.IsEmpty && room.Kind is not RoomKind.Void;
+
+    // The light of a stair is switched at its foot and on the level above: by the first switch of the stair, and by the last of the room above, added for it.
+    // Where the stair ends there, the light over its end goes along.
+    private static Control StairControl(IEnumerable<Room> rooms, FramedRoom lower, FramedRoom upper, Job job, bool top)
+    {
+        var last = rooms.First(r => r.Id == upper.Source.Id).Counts.Where(c => c is { Kind: DeviceKind.ThreeWaySwitch, Serves: ServedPlace.Room }).Sum(c => c.Count);
+        var id = $"{lower.Source.Id}-stair";
+        return new Control
         {
-            counts = counts.Append(Count(DeviceKind.DuplexReceptacle, 1, ServedPlace.Outdoors));
+            Id = job.Controls.Any(c => c.Id == id) ? $"{id}-proposed" : id,
+            Switches = [$"{lower.Source.Id}/three_way_switch-1", $"{upper.Source.Id}/three_way_switch-{last}"],
+            Loads = [$"{lower.Source.Id}/ceiling_light-1", .. top && upper.Source.Kind is RoomKind.Stair ? [$"{upper.Source.Id}/ceiling_light-1"] : Array.Empty<string>()],
+        };
+    }
+
+    // Heating and cooling equipment asks for a receptacle near it, from 2020 with ground-fault protection.
+    private static IEnumerable<DeviceCount> Service(FramedHouse house, FramedRoom framed, List<DeviceCount> receptacles)
+    {
+        if (!house.Job.Equipment.Any(e => e.Room == framed.Source.Id && !e.Existing && e.Kind is EquipmentKind.Furnace or EquipmentKind.AirConditioner or EquipmentKind.HeatPump && e.Room == framed.Source.Id))
+        {
+            yield break;
         }
 
-        return room with { Counts = [.. counts.Where(c => c.Count > 0).Select(c => c with { Count = Math.Min(c.Count, JobFiles.JobLimits.Count) })] };
+        var place = new OutletPlace { Room = framed.Source.Kind, Finished = framed.Source.Finished, InBasement = house.Levels[framed.Level].Source.Basement };
+        var protectedThere = ProtectionRules.GroundFault(house.Job.Code, place).Required;
+        if (receptacles.Sum(c => c.Count) == 0 || !protectedThere)
+        {
+            yield return Count(house.Job.Code.Edition is CodeEdition.Nec2017 ? DeviceKind.DuplexReceptacle : DeviceKind.GfciReceptacle, 1);
+        }
     }
 
     private static IEnumerable<DeviceCount> Receptacles(FramedHouse house, FramedRoom framed)
@@ -73,7 +108,7 @@ public static class CodeMinimum
             case RoomKind.Utility when !room.Finished && house.Levels[framed.Level].Source.Basement:
                 yield return Count(DeviceKind.DuplexReceptacle, (int)ReceptacleRules.BasementPortion.Number());
                 break;
-            case RoomKind.Outdoors when OutsideDoors.Reached(house, framed.Index):
+            case RoomKind.Outdoors when OutsideDoors.Reached(house, framed.Index) || (house.Job.Code.Edition is not CodeEdition.Nec2017 && OutsideWalls.Touches(house, framed.Index)):
                 yield return Count(DeviceKind.DuplexReceptacle, (int)ReceptacleRules.Deck.Number());
                 break;
             case RoomKind.Basement:
@@ -95,7 +130,7 @@ public static class CodeMinimum
             : ReceptacleCounts.Counter(Length.FromSixteenths((long)(Polygons.Perimeter(framed.Corners) * ReceptacleRules.CounterShare.Number() / 100m)));
     }
 
-    private static IEnumerable<DeviceCount> Lights(FramedHouse house, FramedRoom framed)
+    private static IEnumerable<DeviceCount> Lights(FramedHouse house, FramedRoom framed, bool joinsAbove, bool joinsBelow)
     {
         var farDoors = DoorSpots.Doors(house, framed.Index).Length > 1 && framed.Source.Kind is RoomKind.Hall or RoomKind.Stair or RoomKind.Garage;
         if (OutsideDoors.AtGrade(house, framed.Level) && OutsideDoors.Of(house, framed.Index) is { IsEmpty: false } outside)
@@ -113,7 +148,7 @@ public static class CodeMinimum
                 break;
             case RoomKind.Stair:
                 yield return Count(DeviceKind.CeilingLight, 1);
-                yield return Count(DeviceKind.ThreeWaySwitch, 2);
+                yield return Count(DeviceKind.ThreeWaySwitch, joinsAbove ? 1 : joinsBelow ? 0 : 2);
                 break;
             case RoomKind.Closet or RoomKind.Outdoors:
                 break;
@@ -144,10 +179,6 @@ public static class CodeMinimum
             or RoomKind.Attic or RoomKind.Crawl or RoomKind.Closet))
         .OrderBy(r => r.Source.Kind switch { RoomKind.Hall => 0, RoomKind.Foyer => 1, RoomKind.Stair => 2, RoomKind.Living or RoomKind.Family => 3, _ => 4 })
         .ThenBy(r => r.Index).Select(r => r.Index).DefaultIfEmpty(-1).First();
-
-    // Front and back of a house: the first two rooms with a door to the outside.
-    private static HashSet<int> OutdoorRooms(FramedHouse house) => [.. house.Openings
-        .Select(o => o.Room).Distinct().Where(r => !OutsideDoors.Of(house, r).IsEmpty).Order().Take((int)ReceptacleRules.Outdoor.Number())];
 
     private static DeviceCount Count(DeviceKind kind, int count, ServedPlace serves = ServedPlace.Room) => new() { Kind = kind, Count = count, Serves = serves };
 }

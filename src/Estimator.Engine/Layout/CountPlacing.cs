@@ -33,7 +33,7 @@ internal sealed class CountPlacing(Placing placing)
         ServedPlace.Island => RoomPoints.Spread(_house.Rooms[room], count).Select(p => placing.Inside(room, p, height, assumed: true)),
         ServedPlace.Counter => ReceptacleSpread.AlongCounters(_house, room, count).Select(a => placing.Along(room, a, height, assumed: true)),
         ServedPlace.Basin => AtBasins(room, count, height, over: false),
-        ServedPlace.Outdoors => ByDoorsOutside(room, count, height),
+        ServedPlace.Outdoors => OnOutsideWalls(room, count, height),
         _ => AlongWalls(room, count, height),
     };
 
@@ -67,9 +67,38 @@ internal sealed class CountPlacing(Placing placing)
             var (side, offset) = WallSpots.Nearest(framed, basins[basin]);
             var length = WallSpots.LengthOf(framed, side);
             var lights = (count - basin + basins.Count - 1) / basins.Count;
-            var moved = over ? offset + (2 * number + 1 - lights) * beside : offset + beside <= length ? offset + beside : offset - beside;
+            if (!over)
+            {
+                var usual = (side, Math.Clamp(offset + beside <= length ? offset + beside : offset - beside, 0, length));
+                (side, var spot) = Dry(framed, usual, basins[basin]);
+                return placing.OnWall(room, side, spot, height, assumed: true);
+            }
+
+            var moved = offset + (2 * number + 1 - lights) * beside;
             return placing.OnWall(room, side, Math.Clamp(moved, 0, length), height, assumed: true);
         });
+    }
+
+    // The usual spot beside a basin, or within reach of the basin one that is farther from a tub or shower: surely outside its zone before where it takes a
+    // tape, and that before within it.
+    private (int Side, int Offset) Dry(FramedRoom room, (int Side, int Offset) usual, PlanPoint basin)
+    {
+        var zone = PlacingLimits.TubReach.Inches().ToSixteenths();
+        int Wet(PlanPoint spot) => TubZone.Within(_house, room.Index, spot, zone) switch { false => 0, null => 1, true => 2 };
+        var at = WallSpots.PointAt(room, usual.Side, usual.Offset);
+        if (Wet(at) == 0)
+        {
+            return usual;
+        }
+
+        return TubZone.Near(_house, room.Index, basin).Select(s => (Spot: s, Point: WallSpots.PointAt(room, s.Side, s.Offset)))
+            .Prepend((Spot: usual, Point: at)).OrderBy(s => Wet(s.Point)).ThenBy(s => s.Point.StraightDistanceTo(at)).First().Spot;
+    }
+
+    private IEnumerable<Placement> OnOutsideWalls(int room, int count, Fact height)
+    {
+        var spots = FrontAndBack.Spots(_house, room, count).ToList();
+        return spots.Select(s => placing.OnWall(room, s.Side, s.Offset, height, assumed: true)).Concat(AlongWalls(room, count - spots.Count, height));
     }
 
     private IEnumerable<Placement> ByDoorsOutside(int room, int count, Fact height)

@@ -33,6 +33,14 @@ internal static class DoorSpots
         return roundAfter >= roundBefore ? (next, Math.Min(jamb, roundAfter / 2)) : (last, end - Math.Min(jamb, roundBefore / 2));
     }
 
+    /// <summary>The spot beside a door on the door's own wall, as what stands outdoors must.</summary>
+    internal static int BesideOnWall(FramedHouse house, FramedOpening door)
+    {
+        var jamb = PracticeDefaults.SwitchFromJamb.Inches().ToSixteenths();
+        var (before, after) = (FreeBefore(house, door, door.Side, door.From), FreeAfter(house, door, door.Side, door.To));
+        return after >= before ? door.To + Math.Min(jamb, after / 2) : door.From - Math.Min(jamb, before / 2);
+    }
+
     // Unbroken wall of a side up to an offset, and from an offset on.
     private static int FreeBefore(FramedHouse house, FramedOpening door, int side, int offset) =>
         offset - Others(house, door, side).Where(o => o.To <= offset).Select(o => o.To).DefaultIfEmpty(0).Max();

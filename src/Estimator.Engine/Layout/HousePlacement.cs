@@ -13,6 +13,8 @@ public static class HousePlacement
     /// <summary>Number of the page of the explanation book that holds the facts of this stage.</summary>
     public const int PageNumber = 1;
 
+    private const int MostSpots = 8;
+
     /// <summary>The layout of a house.</summary>
     public static HouseLayout Place(FramedHouse house)
     {
@@ -94,7 +96,16 @@ public static class HousePlacement
 
         return panel.At is { } at
             ? placing.NearestWall(room.Index, at, height)
-            : placing.Along(room.Index, ReceptacleSpread.AlongWalls(house, room.Index, 1)[0], height, assumed: true);
+            : placing.Along(room.Index, ClearSpot(house, room), height, assumed: true);
+    }
+
+    // The middle of the longest wall space, or the first of ever more spots along the walls that leaves room to work.
+    private static int ClearSpot(FramedHouse house, FramedRoom room)
+    {
+        var depth = PlacingLimits.WorkingDepth.Inches();
+        var middle = ReceptacleSpread.AlongWalls(house, room.Index, 1)[0];
+        return Enumerable.Range(1, MostSpots).SelectMany(n => ReceptacleSpread.AlongWalls(house, room.Index, n))
+            .Where(a => WallSpaces.SpotAt(room, a) is var (side, offset) && WorkingSpace.Clear(house, room.Index, side, offset, depth)).Select(a => (int?)a).FirstOrDefault() ?? middle;
     }
 
     internal static string RoomPath(Job job, Room room)

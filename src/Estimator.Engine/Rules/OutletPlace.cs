@@ -34,4 +34,13 @@ public sealed record OutletPlace
 
     /// <summary>Whether the equipment is hard-wired.</summary>
     public bool HardWired { get; init; }
+
+    /// <summary>Whether the room has a sink and a counter for food or drink, though it is no kitchen.</summary>
+    public bool ServesFood { get; init; }
+
+    /// <summary>Whether the equipment is driven by an inverter.</summary>
+    public bool Inverter { get; init; }
+
+    /// <summary>Rating of its overcurrent device in amperes, where the nameplate states one.</summary>
+    public decimal? DeviceA { get; init; }
 }

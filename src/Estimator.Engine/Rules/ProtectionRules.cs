@@ -15,12 +15,12 @@ public static class ProtectionRules
     public static Length ReachOfWater => RuleTables.Of("ground_fault_places")["reach_of_water"].Feet();
 
     /// <summary>Whether an outlet must have ground-fault protection.</summary>
-    public static ProtectionRule GroundFault(CodeEdition edition, OutletPlace place)
+    public static ProtectionRule GroundFault(CodeBasis code, OutletPlace place)
     {
-        var table = RuleTables.Of("ground_fault_places");
+        var (edition, table) = (code.Edition, RuleTables.Of("ground_fault_places"));
         foreach (var key in GroundFaultKeys(place))
         {
-            if (table[key].Flag(Column(edition)) && (place.Volts <= HighestVoltsToNeutral || key is "cooking_or_dryer" or "outdoor_outlet" || table["above_125v"].Flag(Column(edition))))
+            if (table[key].Flag(Column(edition)) && !Excused(code, key, place) && (place.Volts <= HighestVoltsToNeutral || key is "cooking_or_dryer" or "outdoor_outlet" or "ev_receptacle" || table["above_125v"].Flag(Column(edition))))
             {
                 return Asked(table[key], edition);
             }
@@ -30,8 +30,9 @@ public static class ProtectionRules
     }
 
     /// <summary>Whether an outlet or device must have arc-fault protection; 120 V only.</summary>
-    public static ProtectionRule ArcFault(CodeEdition edition, OutletPlace place)
+    public static ProtectionRule ArcFault(CodeBasis code, OutletPlace place)
     {
+        var edition = code.Edition;
         var unfinished = !place.Finished && (place.InBasement || place.Room is RoomKind.Basement);
         if (place.Volts > HighestVoltsToNeutral || unfinished)
         {
@@ -41,6 +42,32 @@ public static class ProtectionRules
         var row = RuleTables.Of("arc_fault_places")[Words.Snake(place.Room)];
         return row.Flag(Column(edition)) ? Asked(row, edition) : None;
     }
+
+    /// <summary>The day before which a permit excuses equipment outdoors from ground-fault protection in an edition; null for what is never excused.</summary>
+    /// <remarks>Listed heating and cooling equipment in 2023 and 2026, inverter units in 2020. Source: NEC 210.8(F) and its amendments.</remarks>
+    public static DateOnly? ExcusedBefore(CodeEdition edition, OutletPlace place)
+    {
+        if (place.Room is not RoomKind.Outdoors || place.Equipment is not (EquipmentKind.AirConditioner or EquipmentKind.HeatPump))
+        {
+            return null;
+        }
+
+        var row = RuleTables.Of("ground_fault_limits")["excused_before"];
+        var column = Column(edition);
+        return row.Has(column) && (place.Inverter || edition is not CodeEdition.Nec2020)
+            ? DateOnly.ParseExact(row.Text(column), "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)
+            : null;
+    }
+
+    private static bool Excused(CodeBasis code, string key, OutletPlace place) => key switch
+    {
+        "outdoor_outlet" => Above("outdoor_amperes", code.Edition, place) || (code.PermitDate is { } day && ExcusedBefore(code.Edition, place) is { } before && day < before),
+        "cooking_or_dryer" => Above("appliance_amperes", code.Edition, place),
+        _ => false,
+    };
+
+    private static bool Above(string key, CodeEdition edition, OutletPlace place) => RuleTables.Of("ground_fault_limits")[key] is var row
+        && row.Has(Column(edition)) && place.DeviceA > row.Number(Column(edition));
 
     private static IEnumerable<string> GroundFaultKeys(OutletPlace place) =>
         EquipmentKeys(place).Concat(place.IsReceptacle ? ReceptacleKeys(place) : place.Room is RoomKind.Crawl ? ["crawl_light"] : []);
@@ -56,6 +83,9 @@ public static class ProtectionRules
         {
             case EquipmentKind.Dishwasher:
                 yield return "dishwasher";
+                break;
+            case EquipmentKind.EvCharger when place.IsReceptacle:
+                yield return "ev_receptacle";
                 break;
             case EquipmentKind.SumpPump:
                 yield return "sump_pump";
@@ -78,6 +108,11 @@ public static class ProtectionRules
         if (place.InBasement)
         {
             yield return place.Finished ? "basement_finished" : "basement_unfinished";
+        }
+
+        if (place.ServesFood)
+        {
+            yield return "food_area";
         }
 
         if (place.WithinSixFeetOfSink)
@@ -105,7 +140,7 @@ public static class ProtectionRules
     };
 
     private static ProtectionRule Asked(RuleRow row, CodeEdition edition) =>
-        new(true, row, row.Text("article"), edition is not CodeEdition.Nec2026 || !row.Flag("not_verified"));
+        new(true, row, row.Text(row.Has($"article_{(int)edition}") ? $"article_{(int)edition}" : "article"), edition is not CodeEdition.Nec2026 || !row.Flag("not_verified"));
 
     private static string Column(CodeEdition edition) => $"nec_{(int)edition}";
 }

@@ -155,7 +155,7 @@ public sealed class QuantityTakeoff
             var amperes = circuit.BreakerA.Value <= CircuitRatings.For(CircuitKind.Lighting).Number() ? TakeoffRules.GeneralReceptacleA : TakeoffRules.RequiredReceptacleA;
             var protects = box.OwnGroundFault ? DeviceKind.GfciReceptacle : DeviceKind.DuplexReceptacle;
             Count(PartsCatalogue.KitKey(protects, (int)amperes.Number(), box.Use is BoxUse.Weatherproof), box, further: false, owner: false, room);
-            _lines.AddOne("plate-1-duplex", "Plate", room);
+            _lines.AddOne(box.Use is BoxUse.Weatherproof ? "cover-in-use" : "plate-1-duplex", box.Use is BoxUse.Weatherproof ? "Cover of a receptacle outdoors" : "Plate", room);
         }
     }
 

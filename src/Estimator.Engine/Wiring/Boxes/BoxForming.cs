@@ -22,7 +22,7 @@ internal static class BoxForming
         {
             var equipment = layout.Equipment[e];
             boxes.Add(new DraftBox(
-                boxes.Count, equipment.Source.Id, equipment.Place, [], e, BoxUse.Appliance, OldWork(layout, equipment.Place), Gangs: 1));
+                boxes.Count, equipment.Source.Id, equipment.Place, [], e, UseOf(layout, equipment), OldWork(layout, equipment.Place), Gangs: 1));
         }
 
         return boxes.ToImmutable();
@@ -76,6 +76,12 @@ internal static class BoxForming
         DeviceKind.CeilingLight or DeviceKind.WallLight or DeviceKind.SmokeAlarm or DeviceKind.CoAlarm or DeviceKind.SmokeCoAlarm => BoxUse.Luminaire,
         _ => BoxUse.Wall,
     };
+
+    // An appliance by cord and plug outdoors has the box and cover of any receptacle there.
+    private static BoxUse UseOf(HouseLayout layout, LaidEquipment equipment) => equipment.Connection is Connection.Receptacle
+        && equipment.Volts.Value <= CircuitRatings.Volts.Number() && layout.House.Rooms[equipment.Place.Room].Source.Kind is RoomKind.Outdoors
+            ? BoxUse.Weatherproof
+            : BoxUse.Appliance;
 
     private static bool IsOutdoors(HouseLayout layout, LaidDevice device) =>
         device.Serves is ServedPlace.Outdoors || layout.House.Rooms[device.Place.Room].Source.Kind is RoomKind.Outdoors;

@@ -24,6 +24,7 @@ internal sealed class GroupPlanner
     private readonly FeedGrowing _growing;
     private readonly Func<int, long> _fromPanel;
     private readonly PinnedLinks _pins;
+    private readonly ImmutableArray<ImmutableArray<int>> _counters;
 
     internal GroupPlanner(
         HouseLayout layout, ControlPlan controls, ImmutableArray<DraftBox> drafts, WiringGroup group, WayCosts costs, EntryLimits limits, CircuitRating rating,
@@ -38,6 +39,7 @@ internal sealed class GroupPlanner
         _ways = [.. group.Units.Select(u => making.Ways(u, rating))];
         Units = [.. _ways.Select(w => w[0])];
         _growing = new FeedGrowing(_ways, _panel, unitCosts.Feed, pins.IsEmpty ? costs.Prices.PanelEntryE4 : 0);
+        _counters = Counters();
     }
 
     /// <summary>The units, each in the first of its ways.</summary>
@@ -65,7 +67,16 @@ internal sealed class GroupPlanner
     /// <summary>All units of the group on one circuit.</summary>
     internal DraftCircuit Together() => Draft([.. Enumerable.Range(0, Units.Length)]);
 
-    private long? Cost(ImmutableArray<int> members) => members.Length > 1 && !Fits(members) ? null : Draft(members).CostE4;
+    private long? Cost(ImmutableArray<int> members) => members.Length > 1 && (!Fits(members) || TakesAllCounters(members)) ? null : Draft(members).CostE4;
+
+    // The counters of a kitchen hang on two small-appliance circuits or more, 210.52(B)(3): no circuit takes them all.
+    private bool TakesAllCounters(ImmutableArray<int> members) => _counters.Any(c => c.All(u => members.Contains(u)));
+
+    private ImmutableArray<ImmutableArray<int>> Counters() => _group.Kind is not CircuitKind.SmallAppliance ? [] :
+    [
+        .. Enumerable.Range(0, Units.Length).Where(u => Units[u].Boxes.Any(b => _drafts[b].Devices.Any(d => _layout.Devices[d].Serves is ServedPlace.Counter)))
+            .GroupBy(u => _drafts[Units[u].Entry].Place.Room).Where(g => g.Count() > 1).Select(g => g.ToImmutableArray()),
+    ];
 
     private bool Fits(ImmutableArray<int> members)
     {

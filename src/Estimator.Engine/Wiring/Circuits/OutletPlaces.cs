@@ -23,6 +23,7 @@ public static class OutletPlaces
             WithinSixFeetOfTub = Near(layout, device.Place, FixtureKind.Bathtub) || Near(layout, device.Place, FixtureKind.Shower),
             Volts = device.Kind is DeviceKind.Receptacle240V ? 240 : 120,
             IsReceptacle = device.Kind.IsReceptacle(),
+            ServesFood = ServesFood(room),
         };
     }
 
@@ -42,8 +43,14 @@ public static class OutletPlaces
             IsReceptacle = equipment.Connection is Connection.Receptacle,
             Equipment = equipment.Source.Kind,
             HardWired = equipment.Connection is Connection.HardWired,
+            ServesFood = ServesFood(room),
+            Inverter = equipment.Source.Inverter,
+            DeviceA = equipment.Source.MaximumOvercurrentDeviceA?.ToAmperes(),
         };
     }
+
+    private static bool ServesFood(Room room) => room.Kind is not (RoomKind.Kitchen or RoomKind.Bathroom or RoomKind.Laundry)
+        && !room.Counters.IsEmpty && room.Fixtures.Any(f => f.Kind is FixtureKind.Sink);
 
     private static bool Near(HouseLayout layout, Placement place, FixtureKind kind)
     {

@@ -22,11 +22,11 @@ internal static class ProtectionNeeds
     internal static bool TakesGroundFaultReceptacle(HouseLayout layout, DraftBox draft) => draft.Devices.Length == 1
         && layout.Devices[draft.Devices[0]].Kind is DeviceKind.DuplexReceptacle or DeviceKind.GfciReceptacle;
 
-    private static bool Any(HouseLayout layout, DraftBox draft, Func<CodeEdition, OutletPlace, ProtectionRule> rule)
+    private static bool Any(HouseLayout layout, DraftBox draft, Func<CodeBasis, OutletPlace, ProtectionRule> rule)
     {
-        var edition = layout.House.Job.Code.Edition;
+        var code = layout.House.Job.Code;
         return draft.Equipment >= 0
-            ? rule(edition, OutletPlaces.Of(layout, layout.Equipment[draft.Equipment])).Required
-            : draft.Devices.Any(d => rule(edition, OutletPlaces.Of(layout, layout.Devices[d])).Required);
+            ? rule(code, OutletPlaces.Of(layout, layout.Equipment[draft.Equipment])).Required
+            : draft.Devices.Any(d => rule(code, OutletPlaces.Of(layout, layout.Devices[d])).Required);
     }
 }
