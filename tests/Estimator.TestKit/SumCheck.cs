@@ -19,7 +19,7 @@ public static class SumCheck
             yield return (run.Id, run.Total.Value, run.Path.Horizontal.Value + run.Path.Vertical.Value + run.MakeUp.Value + run.Slack.Value);
         }
 
-        foreach (var cable in wiring.Runs.GroupBy(r => r.Cable.ItemId))
+        foreach (var cable in wiring.Runs.Select(r => (r.Cable.ItemId, r.Total)).Concat(wiring.Feeders.Select(f => (f.ItemId, f.Total))).GroupBy(r => r.ItemId))
         {
             yield return ($"{cable.Key} in feet", lines[cable.Key].Sum(), cable.Sum(r => r.Total.Value) / NanometresPerFoot);
         }
@@ -29,7 +29,7 @@ public static class SumCheck
             yield return ($"{box.Key} boxes", lines[box.Key].Sum(), box.Count());
         }
 
-        yield return ("bored holes", lines["bored-hole"].Sum(), wiring.Runs.Where(r => !r.Fished).Sum(r => r.Path.Bores.Value));
+        yield return ("bored holes", lines["bored-hole"].Sum(), wiring.Runs.Where(r => !r.Fished).Sum(r => r.Path.Bores.Value) + wiring.Feeders.Where(f => !f.Fished).Sum(f => f.Path.Bores.Value));
         yield return ("hours by item", estimate.Labor.Total.Value, estimate.Labor.Lines.Sum(l => l.Hours.Value));
         yield return ("hours by phase", estimate.Labor.Total.Value, estimate.Labor.ByPhase.Sum(p => p.Value.Value));
         yield return ("dollars of what is bought", estimate.Purchase.Total.Value, estimate.Purchase.Lines.Sum(l => l.Cost?.Value.ToDollars() ?? 0));

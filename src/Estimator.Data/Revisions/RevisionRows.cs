@@ -3,6 +3,7 @@ using Estimator.Data.Jobs;
 using Estimator.Engine;
 using Estimator.Engine.JobFiles;
 using Estimator.Engine.Measures;
+using Estimator.Engine.Rules;
 
 namespace Estimator.Data.Revisions;
 
@@ -64,7 +65,16 @@ internal static class RevisionRows
         Fished = g.Key.Fished,
         Runs = g.Count(),
         LengthNm = g.Sum(r => r.Total.AsLength().Value.ToNanometres()),
-    }).OrderBy(r => r.Item, StringComparer.Ordinal).ThenBy(r => r.Fished);
+    }).Concat(estimate.Wiring.Feeders.GroupBy(f => (f.ItemId, f.Wire, f.Fished)).Select(g => new CableRow
+    {
+        Item = g.Key.ItemId,
+        Method = "feeder",
+        Size = g.Key.Wire.ToString(),
+        Conductors = (int)FeederRules.Conductors.Number(),
+        Fished = g.Key.Fished,
+        Runs = g.Count(),
+        LengthNm = g.Sum(f => f.Total.AsLength().Value.ToNanometres()),
+    })).OrderBy(r => r.Item, StringComparer.Ordinal).ThenBy(r => r.Fished);
 
     private static IEnumerable<BoxRow> Boxes(JobEstimate estimate) => estimate.Wiring.Boxes.GroupBy(b => (b.Item?.ItemId, b.Use, b.Gangs, b.OldWork)).Select(g => new BoxRow
     {

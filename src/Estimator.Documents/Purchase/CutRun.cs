@@ -15,7 +15,8 @@ public sealed record CutRun(string Run, string Circuit, string From, string To, 
     /// <summary>The runs of the jobs by the id that a cut plan calls them.</summary>
     public static Dictionary<string, CutRun> Of(IEnumerable<JobEstimate> jobs) => jobs
         .SelectMany(j => j.Wiring.Runs.Select(r => new CutRun(
-            $"{j.House.Job.Id}: {r.Id}", j.Wiring.Circuits[r.Circuit].Name, PlaceWords.From(j, r), PlaceWords.Box(j, r.To), PlaceWords.Kind(r.Role))))
+            $"{j.House.Job.Id}: {r.Id}", j.Wiring.Circuits[r.Circuit].Name, PlaceWords.From(j, r), PlaceWords.Box(j, r.To), PlaceWords.Kind(r.Role)))
+            .Concat(j.Wiring.Feeders.Select(f => new CutRun($"{j.House.Job.Id}: {f.Id}", $"Feeder of {PlaceWords.Panel(j, f.To)}", PlaceWords.Panel(j, f.From), PlaceWords.Panel(j, f.To), "feeder"))))
         .GroupBy(r => r.Run, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
 
     /// <summary>The run of a piece.</summary>

@@ -19,7 +19,7 @@ internal static class PanelSpaces
             var panel = context.Layout.Panels[p].Source;
             // The two-pole breaker of a new panel that this one feeds stands here too.
             var feeders = context.Job.Panels.Count(x => x.FedFrom == panel.Id && !x.Existing);
-            var halves = Halves(panel, context.Wiring.Circuits.Where(c => c.Panel == p).Sum(c => c.Poles) + 2 * feeders);
+            var halves = Halves(context.Job, panel, context.Wiring.Circuits.Where(c => c.Panel == p).Sum(c => c.Poles) + 2 * feeders);
             // A tandem puts two one-pole circuits into one space, in the spaces that take one.
             var most = 2 * (panel.Spaces + panel.TandemSpaces);
             var plain = 2 * panel.Spaces;
@@ -49,20 +49,8 @@ internal static class PanelSpaces
                     yield return finding;
                 }
             }
-
-            if (panel.FedFrom is { } from)
-            {
-                yield return new Finding
-                {
-                    Code = "feeder-not-counted",
-                    Severity = Severity.Unjudged,
-                    Where = [panel.Id],
-                    Text = FormattableString.Invariant($"The feeder from {from} to panel {panel.Called()} is neither sized nor counted here: price it apart."),
-                };
-            }
         }
     }
 
-    private static int Halves(Panel panel, int newPoles) =>
-        2 * newPoles + panel.Circuits.Sum(c => c.Tandem ? c.Poles : 2 * c.Poles);
+    private static int Halves(Job job, Panel panel, int newPoles) => 2 * newPoles + PanelCircuits.Halves(job, panel);
 }

@@ -23,6 +23,12 @@ public sealed record ExistingCircuit
     /// <summary>Whether it sits in half a space, as one side of a tandem.</summary>
     public bool Tandem { get; init; }
 
+    /// <summary>Whether it gets half of a new tandem breaker in this job.</summary>
+    public bool NewTandem { get; init; }
+
+    /// <summary>The panel that it is moved to in this job; null where it stays.</summary>
+    public string? MovedTo { get; init; }
+
     /// <summary>Load for the load calculation, in volt-amperes; null when it counts as general lighting and receptacles.</summary>
     public Power? LoadVa { get; init; }
 }

@@ -32,6 +32,9 @@ public sealed record Job
     /// <summary>Panels, the service panel first.</summary>
     public required ImmutableArray<Panel> Panels { get; init; }
 
+    /// <summary>Work on the service; null where nothing is done to it, or no more than hanging a new panel.</summary>
+    public ServiceWork? Service { get; init; }
+
     /// <summary>Appliances and other equipment with a supply of their own or a place on a circuit.</summary>
     public ImmutableArray<Equipment> Equipment { get; init; } = [];
 

@@ -42,7 +42,10 @@ public sealed record Panel
     /// <summary>Whether it hangs there already.</summary>
     public bool Existing { get; init; }
 
-    /// <summary>Circuits that are in it already.</summary>
+    /// <summary>Whether no new circuit starts here.</summary>
+    public bool NoNewCircuits { get; init; }
+
+    /// <summary>Circuits that are in it already; in a new panel, those of the panel that it takes the place of.</summary>
     public ImmutableArray<ExistingCircuit> Circuits { get; init; } = [];
 
     /// <summary>The year's highest measured demand of the dwelling; null when not known.</summary>

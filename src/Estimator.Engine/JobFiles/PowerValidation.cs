@@ -9,12 +9,20 @@ internal static class PowerValidation
 {
     private const int LeastAmperes = 1;
     private const int LeastPanelAmperes = 15;
+    private const int LeastServiceAmperes = 30;
+    private const int MostServiceFeet = 500;
+    private const int MostGroundRods = 20;
 
     internal static void Check(Job job, ProblemList problems)
     {
         foreach (var (panel, p) in job.Panels.Select((x, i) => (x, i)))
         {
             Panel(panel, $"$.panels[{p}]", problems);
+        }
+
+        if (job.Service is { } service)
+        {
+            Service(service, problems);
         }
 
         foreach (var (equipment, e) in job.Equipment.Select((x, i) => (x, i)))
@@ -42,6 +50,15 @@ internal static class PowerValidation
             problems.Range($"{path}.circuits[{c}].space", circuit.Space, 1, panel.Spaces, "as the spaces of the panel are numbered");
             problems.Range($"{path}.circuits[{c}].load_va", circuit.LoadVa?.ToVoltAmperes(), 0, JobLimits.VoltAmperes, "volt-amperes");
         }
+    }
+
+    private static void Service(ServiceWork service, ProblemList problems)
+    {
+        problems.Range("$.service.rating_a", service.RatingA?.ToAmperes(), LeastServiceAmperes, JobLimits.PanelAmperes, "amperes");
+        problems.Length("$.service.conductor_length", service.ConductorLength, Length.Zero, Length.FromFeet(MostServiceFeet));
+        problems.Length("$.service.disconnect_to_panel", service.DisconnectToPanel, Length.Zero, Length.FromFeet(MostServiceFeet));
+        problems.Range("$.service.ground_rods", service.GroundRods, 0, MostGroundRods, "ground rods");
+        problems.Range("$.service.utility_wait_days", service.UtilityWaitDays, 0, JobLimits.Many, "days");
     }
 
     private static void Equipment(Equipment equipment, string path, ProblemList problems)

@@ -98,6 +98,11 @@ internal static class References
             }
         }
 
+        foreach (var (circuit, path) in job.Panels.SelectMany((p, i) => p.Circuits.Select((c, j) => (c, $"$.panels[{i}].circuits[{j}].moved_to"))).Where(x => x.c.MovedTo is { } to && !panels.Contains(to)))
+        {
+            problems.Add(path, $"'{circuit.MovedTo}'", $"the id of a panel: {string.Join(", ", panels)}");
+        }
+
         foreach (var (pin, i) in job.Pins.Circuits.Select((x, i) => (x, i)).Where(x => !panels.Contains(x.x.Panel)))
         {
             problems.Add($"$.pins.circuits[{i}].panel", $"'{pin.Panel}'", $"the id of a panel: {string.Join(", ", panels)}");

@@ -37,9 +37,14 @@ public sealed class LaborHours
             Lines = lines,
             ByPhase = byPhase,
             Total = _page.Sum("all-hours", "Hours of the job", Unit.Hours, [.. byPhase.Values]),
+            WaitDays = WaitDays(),
             Page = _page.ToPage(),
         };
     }
+
+    private Fact? WaitDays() => _job.Service is not { } service ? null
+        : service.UtilityWaitDays is { } own ? _page.Given("$.service.utility_wait_days", "Days that the utility lets wait", own, Unit.Each)
+        : ServicePartRules.UtilityWaitDays.Read(_page, Unit.Each);
 
     private IEnumerable<LaborLine> Lines(TakeoffLine line)
     {

@@ -32,11 +32,10 @@ internal sealed record CountedLoad(EquipmentKind Kind, Fact Load, bool OnNeutral
         return new CountedLoad(equipment.Kind, load, (equipment.Volts ?? row.Number("volts")) == LineToNeutral, row.Flag("motor"), row.Flag("continuous"));
     }
 
-    /// <summary>The stated loads of circuits that panels carry already.</summary>
-    internal static IEnumerable<CountedLoad> OfCircuits(Job job, Func<int, bool> panels, PageWriter page) =>
-        job.Panels.SelectMany((p, i) => panels(i) ? p.Circuits.Select((c, j) => (Circuit: c, Path: $"$.panels[{i}].circuits[{j}].load_va")) : [])
-            .Where(x => x.Circuit.LoadVa is not null)
-            .Select(x => new CountedLoad(EquipmentKind.Other, page.Given(x.Path, x.Circuit.Name, x.Circuit.LoadVa!.Value.ToVoltAmperes(), Unit.VoltAmperes), x.Circuit.Poles == 1, Motor: false, Continuous: false));
+    /// <summary>The stated loads of circuits that panels carry already, or that are moved to them.</summary>
+    internal static IEnumerable<CountedLoad> OfCircuits(Job job, Func<Panel, bool> panels, PageWriter page) =>
+        job.Panels.Where(panels).SelectMany(p => PanelCircuits.Of(job, p)).Where(x => x.Circuit.LoadVa is not null)
+            .Select(x => new CountedLoad(EquipmentKind.Other, page.Given($"{x.Path}.load_va", x.Circuit.Name, x.Circuit.LoadVa!.Value.ToVoltAmperes(), Unit.VoltAmperes), x.Circuit.Poles == 1, Motor: false, Continuous: false));
 
     /// <summary>The input of a calculation with these appliances.</summary>
     internal static LoadInput Input(IReadOnlyList<CountedLoad> all, int year, Fact area, Fact smallAppliance, Fact laundry, PageWriter page)

@@ -6,6 +6,7 @@ using Estimator.Engine.Layout;
 using Estimator.Engine.Panels;
 using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring;
+using Estimator.Engine.Wiring.Feeders;
 
 namespace Estimator.Engine.Loads;
 
@@ -17,7 +18,21 @@ namespace Estimator.Engine.Loads;
 internal static class FeederLoads
 {
     internal static ImmutableArray<FeederLoad> Of(HouseLayout layout, WiringPlan wiring, PageWriter page) =>
-        [.. layout.House.Job.Panels.Where(p => p.FedFrom is not null).Select(p => new FeederLoad(p.Id, Sheet(layout, wiring, p, page)))];
+        [.. layout.House.Job.Panels.Where(p => p.FedFrom is not null).Select(p => Of(p.Id, Sheet(layout, wiring, p, page), wiring.Feeders.FirstOrDefault(f => f.To == p.Id), page))];
+
+    private static FeederLoad Of(string panel, LoadWorksheet sheet, Feeder? feeder, PageWriter page) => new(panel, sheet, feeder is null ? null : Drop(feeder, sheet.ExactAmperes, page));
+
+    // Out on one leg and back on the other; the table gives copper, aluminium by its multiple.
+    private static Fact Drop(Feeder feeder, Fact amperes, PageWriter page)
+    {
+        var copper = Conductors.For(feeder.Wire).Read(page, Unit.Ohms, "ac_ohm_per_kft_cu_pvc_75C");
+        var ohms = feeder.Metal is ConductorMetal.Copper ? copper : page.Compute(Operation.Product, "feeder-ohms", "Resistance in aluminium", Unit.Ohms, copper, FeederRules.AluminiumResistance.Read(page, Unit.Factor));
+        var perFoot = page.Compute(Operation.Quotient, "ohms-per-foot", "Ohms a foot", Unit.Ohms, ohms, page.Constant("Feet of the table", 1000, Unit.Feet));
+        var feet = page.Compute(Operation.InFeet, "feeder-feet", "Length of the feeder", Unit.Feet, feeder.Total);
+        var volts = page.Compute(Operation.Product, "feeder-drop", "Voltage lost in the feeder", Unit.Volts, page.Constant("Conductors, out and back", 2), perFoot, feet, amperes);
+        var part = page.Compute(Operation.Quotient, "drop-share", "Share of the voltage", Unit.Factor, volts, EquipmentDefaults.For(EquipmentKind.Range).Read(page, Unit.Volts, "volts"));
+        return page.Compute(Operation.Product, "drop-percent", "Voltage drop", Unit.Percent, part, page.Constant("Hundredths", 100));
+    }
 
     internal static IEnumerable<Finding> Findings(HouseLayout layout, FeederLoad feeder)
     {
@@ -38,6 +53,21 @@ internal static class FeederLoads
                 Figures = [sizing.Node],
             };
         }
+
+        if (feeder.VoltageDropPercent is { } drop && drop.Value > FeederRules.DropPercent.Number())
+        {
+            yield return new Finding
+            {
+                Code = "feeder-drop",
+                Severity = Severity.Advice,
+                Where = [panel.Id],
+                Text = FormattableString.Invariant($"The feeder of panel {panel.Called()} loses {drop.Value:0.0}% of its voltage at its load; {FeederRules.DropPercent.Number():0}% is advised. Hang the panel nearer, or ask for thicker conductors."),
+                Article = "215.2(A)",
+                Edition = $"NEC {(int)layout.House.Job.Code.Edition}",
+                Verified = layout.House.Job.Code.Edition is not CodeEdition.Nec2026,
+                Figures = [drop.Node],
+            };
+        }
     }
 
     private static LoadWorksheet Sheet(HouseLayout layout, WiringPlan wiring, Panel panel, PageWriter page)
@@ -46,7 +76,7 @@ internal static class FeederLoads
         var fed = Fed(job, panel.Id);
         var circuits = wiring.Circuits.Where(c => fed.Contains(layout.Panels[c.Panel].Source.Id)).ToList();
         var pieces = circuits.SelectMany(c => c.Boxes).Select(b => wiring.Boxes[b].Equipment).Where(e => e >= 0).Select(e => layout.Equipment[e].Index).Distinct().Order();
-        List<CountedLoad> all = [.. pieces.Select(i => CountedLoad.Of(layout, i, page)), .. CountedLoad.OfCircuits(job, p => fed.Contains(job.Panels[p].Id), page)];
+        List<CountedLoad> all = [.. pieces.Select(i => CountedLoad.Of(layout, i, page)), .. CountedLoad.OfCircuits(job, p => fed.Contains(p.Id), page)];
         var rooms = circuits.Where(c => c.Kind is not (CircuitKind.Individual or CircuitKind.SmallAppliance or CircuitKind.Laundry))
             .SelectMany(c => c.Boxes).Select(b => wiring.Boxes[b].Place.Room).Distinct().Order().Select(r => layout.House.Rooms[r]).Where(r => JobLoads.Counts(r.Source));
         var area = page.Sum("feeder-area", "Floor area that hangs on the feeder", Unit.SquareFeet, [.. rooms.Select(r => r.AreaSquareFeet)]);
@@ -59,7 +89,7 @@ internal static class FeederLoads
 
     private static IEnumerable<string> Unknown(Job job, HashSet<string> fed)
     {
-        var silent = job.Panels.Where(p => fed.Contains(p.Id)).SelectMany(p => p.Circuits).Count(c => c.LoadVa is null);
+        var silent = job.Panels.Where(p => fed.Contains(p.Id)).SelectMany(p => PanelCircuits.Of(job, p)).Count(x => x.Circuit.LoadVa is null);
         if (silent > 0)
         {
             yield return $"{silent} circuit(s) that hang on the feeder already have no stated load and count as nothing here: state their load.";

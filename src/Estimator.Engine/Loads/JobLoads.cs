@@ -23,17 +23,19 @@ public static class JobLoads
         var sheets = ImmutableArray.CreateBuilder<LoadWorksheet>();
         var (service, path) = Service(layout.House.Job);
         var input = Input(layout, service, path, page);
-        if (service is not { Existing: true } || RestIsKnown(service))
+        // A panel that takes another's place brings its circuits, and its dwelling is there already.
+        var isThere = service is { Existing: true } or { Circuits.IsEmpty: false };
+        if (!isThere || RestIsKnown(service!))
         {
             sheets.Add(new DwellingLoads(page, input).Standard());
             sheets.Add(new DwellingLoads(page, input).Optional());
-            if (service is { Existing: true })
+            if (isThere)
             {
                 sheets.Add(new DwellingLoads(page, input).Existing());
             }
         }
 
-        if (service is { Existing: true, MeasuredDemandVa: { } demand })
+        if (isThere && service!.MeasuredDemandVa is { } demand)
         {
             var measured = page.Given($"{path}.measured_demand_va", "Measured demand", demand.ToVoltAmperes(), Unit.VoltAmperes);
             sheets.Add(new DwellingLoads(page, input).Measured(measured, [.. layout.Equipment.Select(e => e.LoadVa), .. NewRooms(layout, page)]));

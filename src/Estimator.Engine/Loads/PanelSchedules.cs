@@ -27,7 +27,7 @@ public sealed record PanelSchedules(ImmutableArray<PanelSchedule> Panels, Explan
         var page = new PageWriter(PageNumber);
         var share = EvenShare(layout, wiring, page);
         var panels = layout.House.Job.Panels.Select((p, i) =>
-            PanelArranging.Arrange(page, p.Id, p.Spaces, p.TandemSpaces, [.. Existing(layout, i, share, page), .. Feeders(layout, p, loads, page), .. New(layout, wiring, i, share, page)]));
+            PanelArranging.Arrange(page, p.Id, p.Spaces, p.TandemSpaces, [.. Existing(layout, p, share, page), .. Feeders(layout, p, loads, page), .. New(layout, wiring, i, share, page)]));
         return new PanelSchedules([.. panels], page.ToPage());
     }
 
@@ -48,12 +48,13 @@ public sealed record PanelSchedules(ImmutableArray<PanelSchedule> Panels, Explan
         _ => throw new InvalidOperationException($"{circuit.Kind} has no load in a schedule."),
     };
 
-    private static IEnumerable<BreakerLoad> Existing(HouseLayout layout, int panel, Fact share, PageWriter page) =>
-        layout.House.Job.Panels[panel].Circuits.Select((c, i) => new BreakerLoad(
-            c.Id, c.Name.Length > 0 ? c.Name : c.Id, BreakerOrigin.Existing, c.BreakerA.ToAmperes(), c.Poles,
-            c.LoadVa is { } load ? Whole(page.Given($"$.panels[{panel}].circuits[{i}].load_va", c.Name, load.ToVoltAmperes(), Unit.VoltAmperes), page)
-            : c.Poles == 1 && RestIsKnown(layout) ? Whole(share, page) : page.Constant("No load stated", 0, Unit.VoltAmperes),
-            c.Space, c.Tandem));
+    // What is moved here, or landed in a new panel, stands where it suits the legs; what stays keeps its space.
+    private static IEnumerable<BreakerLoad> Existing(HouseLayout layout, Panel panel, Fact share, PageWriter page) =>
+        PanelCircuits.Of(layout.House.Job, panel).Select(x => new BreakerLoad(
+            x.Circuit.Id, x.Circuit.Name.Length > 0 ? x.Circuit.Name : x.Circuit.Id, x.Landed ? BreakerOrigin.Landed : BreakerOrigin.Existing, x.Circuit.BreakerA.ToAmperes(), x.Circuit.Poles,
+            x.Circuit.LoadVa is { } load ? Whole(page.Given($"{x.Path}.load_va", x.Circuit.Name, load.ToVoltAmperes(), Unit.VoltAmperes), page)
+            : x.Circuit.Poles == 1 && RestIsKnown(layout) ? Whole(share, page) : page.Constant("No load stated", 0, Unit.VoltAmperes),
+            x.Landed || x.Circuit.NewTandem ? null : x.Circuit.Space, !x.Landed && (x.Circuit.Tandem || x.Circuit.NewTandem)));
 
     // The breaker of a panel that is there already stands in the directory of the one that feeds it.
     private static IEnumerable<BreakerLoad> Feeders(HouseLayout layout, Panel panel, LoadWorksheets loads, PageWriter page) =>

@@ -6,6 +6,9 @@ public enum BreakerOrigin
     /// <summary>It is there already and stays where it is.</summary>
     Existing = 1,
 
+    /// <summary>It was elsewhere and is landed here in this job.</summary>
+    Landed,
+
     /// <summary>A new branch circuit.</summary>
     Circuit,
 

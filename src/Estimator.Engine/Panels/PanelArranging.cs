@@ -35,25 +35,28 @@ public sealed class PanelArranging
             Keep(breaker);
         }
 
-        foreach (var breaker in existing.Where(b => !IsPlaced(b) && !b.Tandem).OrderByDescending(b => b.Poles))
-        {
-            Put(breaker, _grid.Column(breaker.Poles), half: false);
-        }
-
+        var fresh = breakers.Where(b => b.Origin is not BreakerOrigin.Existing).ToList();
+        var unread = existing.Where(b => !IsPlaced(b) && !b.Tandem).ToList();
+        PutAll(unread.Where(b => b.Poles > 1), fromBelow: false);
+        // Where nobody read the door, the new two-pole breakers are thought at the foot of the panel: one-pole ones make way for them.
+        PutAll(fresh.Where(b => b.Poles > 1), fromBelow: unread.Count > 0);
+        PutAll(unread.Where(b => b.Poles == 1), fromBelow: false);
         foreach (var breaker in existing.Where(b => !IsPlaced(b) && b.Tandem))
         {
             Put(breaker, _grid.HalfFor(breaker.Poles), half: true);
         }
 
-        var fresh = breakers.Where(b => b.Origin is not BreakerOrigin.Existing).ToList();
-        foreach (var breaker in fresh.Where(b => b.Poles > 1))
-        {
-            Put(breaker, _grid.Column(breaker.Poles), half: false);
-        }
-
         var bound = Divide([.. fresh.Where(b => b.Poles == 1)]);
         Say(existing);
         return ToSchedule(bound);
+    }
+
+    private void PutAll(IEnumerable<BreakerLoad> breakers, bool fromBelow)
+    {
+        foreach (var breaker in breakers)
+        {
+            Put(breaker, _grid.Column(breaker.Poles, fromBelow), half: false);
+        }
     }
 
     private bool IsPlaced(BreakerLoad breaker) => _placed.Any(p => ReferenceEquals(p.Breaker, breaker));

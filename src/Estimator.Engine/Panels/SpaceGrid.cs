@@ -14,8 +14,8 @@ internal sealed class SpaceGrid(int spaces, int tandemSpaces)
     /// <summary>Whether a breaker fits where it is stated.</summary>
     internal bool Takes(int space, int poles, bool half) => Of(space, poles).All(s => s >= 1 && s <= spaces && _halves[s] + (half ? 1 : 2) <= 2);
 
-    /// <summary>The first place for a breaker from the top; null where none is.</summary>
-    internal int? Column(int poles) => Enumerable.Range(1, spaces).Cast<int?>().FirstOrDefault(s => Takes(s!.Value, poles, half: false));
+    /// <summary>The first place for a breaker from the top, or from the foot; null where none is.</summary>
+    internal int? Column(int poles, bool fromBelow) => Enumerable.Range(1, spaces).Select(s => fromBelow ? spaces + 1 - s : s).Cast<int?>().FirstOrDefault(s => Takes(s!.Value, poles, half: false));
 
     /// <summary>A place for half of a tandem: beside another half first, then the last spaces, which take one.</summary>
     internal int? HalfFor(int poles) => Enumerable.Range(1, spaces).Where(s => Takes(s, poles, half: true))

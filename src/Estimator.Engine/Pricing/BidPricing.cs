@@ -56,7 +56,7 @@ public sealed class BidPricing
             HourCost = hourCost,
             PricePerOpening = Per("Price for each opening", price, takeoff.Openings),
             PricePerSquareFoot = Per("Price for each square foot", price, _page.Sum("floor-area", "Floor area", Unit.SquareFeet, [.. _layout.House.Rooms.Select(r => r.AreaSquareFeet)])),
-            Inclusions = BidScope.Inclusions(_layout, takeoff),
+            Inclusions = BidScope.Inclusions(_layout, takeoff, labor),
             Exclusions = BidScope.Exclusions(_layout, purchase),
             ValidDays = _settings.ValidDays ?? (int)BidDefaults.ValidDays.Number(),
             Page = _page.ToPage(),

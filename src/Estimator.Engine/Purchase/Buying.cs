@@ -68,7 +68,8 @@ public sealed class Buying
 
     private PurchaseLine Cable(TakeoffLine line, Fact need, List<Offer> offers, IReadOnlyList<(string Job, TakeoffResult Takeoff, WiringPlan Wiring)> jobs)
     {
-        var pieces = jobs.SelectMany(j => j.Wiring.Runs.Where(r => r.Cable.ItemId == line.ItemId).Select(r => new CutPiece($"{j.Job}: {r.Id}", r.Total.AsLength().Value)));
+        var pieces = jobs.SelectMany(j => j.Wiring.Runs.Where(r => r.Cable.ItemId == line.ItemId).Select(r => (r.Id, r.Total))
+            .Concat(j.Wiring.Feeders.Where(f => f.ItemId == line.ItemId).Select(f => (f.Id, f.Total))).Select(p => new CutPiece($"{j.Job}: {p.Id}", p.Total.AsLength().Value)));
         var cut = CutPlanning.For(line.ItemId, pieces, offers);
         _cuts.Add(cut);
         if (!cut.TooLong.IsEmpty)

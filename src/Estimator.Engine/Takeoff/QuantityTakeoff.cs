@@ -43,11 +43,8 @@ public sealed class QuantityTakeoff
             Circuit(circuit);
         }
 
-        foreach (var panel in _layout.Panels.Where(p => !p.Source.Existing))
-        {
-            NewPanel(panel.Source);
-        }
-
+        new PanelWork(_layout, _wiring, _catalogue, _lines, _page).Add();
+        ImmutableArray<Finding> service = _layout.House.Job.Service is { } work ? new ServiceParts(_layout.House.Job, work, _lines, _page).Add() : [];
         var small = new SmallParts(_layout, _wiring, _lines, _page);
         small.Add();
         var openings = Openings();
@@ -61,7 +58,7 @@ public sealed class QuantityTakeoff
             Devices = [.. _devices],
             FishedFeet = Fished(),
             Openings = openings,
-            Findings = [.. Conduit(), .. findings],
+            Findings = [.. service, .. Conduit(), .. findings],
             Page = _page.ToPage(),
         };
     }
@@ -81,7 +78,8 @@ public sealed class QuantityTakeoff
     private Fact Openings() => _page.Constant(
         "Devices, luminaires, alarms and equipment outlets", _layout.Devices.Length + _layout.Equipment.Length, Unit.Each);
 
-    private ImmutableSortedDictionary<string, Fact> Fished() => _wiring.Runs.Where(r => r.Fished).GroupBy(r => r.Cable.ItemId, StringComparer.Ordinal)
+    private ImmutableSortedDictionary<string, Fact> Fished() => _wiring.Runs.Where(r => r.Fished).Select(r => (r.Cable.ItemId, r.Total))
+        .Concat(_wiring.Feeders.Where(f => f.Fished).Select(f => (f.ItemId, f.Total))).GroupBy(r => r.ItemId, StringComparer.Ordinal)
         .ToImmutableSortedDictionary(
             g => g.Key,
             g => _page.Compute(Operation.InFeet, "fished-feet", "Cable fished in finished walls", Unit.Feet, _page.Sum("fished", "Cable fished in finished walls", Unit.Length, [.. g.Select(r => r.Total)])),
@@ -197,21 +195,5 @@ public sealed class QuantityTakeoff
         }
 
         return (int)(circuit.Kind is CircuitKind.Receptacles or CircuitKind.General or CircuitKind.Lighting ? TakeoffRules.GeneralReceptacleA : TakeoffRules.RequiredReceptacleA).Number();
-    }
-
-    private void NewPanel(Panel panel)
-    {
-        _lines.AddOne($"panel-{panel.RatingA.ToAmperes():0}", "New panel", panel.Id);
-        if (panel.FedFrom is not null)
-        {
-            return;
-        }
-
-        _lines.Add("ground-rod", TakeoffRules.GroundRods.Read(_page, Unit.Each), panel.Id);
-        _lines.Add("electrode-conductor", TakeoffRules.ElectrodeConductor.ReadFeet(_page), panel.Id);
-        if ((int)_layout.House.Job.Code.Edition >= TakeoffRules.SurgeFromEdition.Number())
-        {
-            _lines.AddOne("surge-protector", "Surge protection of a new service panel", panel.Id);
-        }
     }
 }

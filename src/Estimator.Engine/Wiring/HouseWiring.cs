@@ -5,6 +5,7 @@ using Estimator.Engine.Framing;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Wiring.Boxes;
 using Estimator.Engine.Wiring.Circuits;
+using Estimator.Engine.Wiring.Feeders;
 using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Wiring;
@@ -43,6 +44,8 @@ public static class HouseWiring
             assembly.Add(solver.Solve(groups[g], FirstPage + g, visited));
         }
 
-        return assembly.ToPlan();
+        var feeders = new FeederMaking(layout, map, costs).Make();
+        var plan = assembly.ToPlan();
+        return plan with { Feeders = feeders.Feeders, Findings = [.. plan.Findings, .. feeders.Findings], Pages = [.. plan.Pages, feeders.Page] };
     }
 }

@@ -3,6 +3,7 @@ using Estimator.Engine.Explanations;
 using Estimator.Engine.Findings;
 using Estimator.Engine.Wiring.Boxes;
 using Estimator.Engine.Wiring.Circuits;
+using Estimator.Engine.Wiring.Feeders;
 using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Wiring;
@@ -19,12 +20,15 @@ public sealed record WiringPlan
     /// <summary>Boxes; a box's index is its place here. Recessed lights with their own wiring box stand here too.</summary>
     public required ImmutableArray<Box> Boxes { get; init; }
 
+    /// <summary>Feeders of new panels that another panel feeds.</summary>
+    public ImmutableArray<Feeder> Feeders { get; init; } = [];
+
     /// <summary>What the solve assumed, changed from round to round, or could not do.</summary>
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <summary>Planning cost of the whole plan, in ten-thousandths of a dollar.</summary>
     public required long PlanningCostE4 { get; init; }
 
-    /// <summary>Pages of the explanation book, one a group.</summary>
+    /// <summary>Pages of the explanation book, one a group, the feeders' last.</summary>
     public required ImmutableArray<ExplanationPage> Pages { get; init; }
 }

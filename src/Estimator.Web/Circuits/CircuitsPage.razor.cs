@@ -35,7 +35,7 @@ public sealed partial class CircuitsPage
         }
     }
 
-    private static int SpacesLeft(PricedJob priced) => Math.Max(0, priced.Job.Panels.Sum(PanelRoom.FreeSpaces) - priced.Estimate.Wiring.Circuits.Sum(c => c.Poles));
+    private static int SpacesLeft(PricedJob priced) => Math.Max(0, priced.Job.Panels.Sum(p => PanelRoom.FreeSpaces(priced.Job, p)) - priced.Estimate.Wiring.Circuits.Sum(c => c.Poles));
 
     private static string? Rating(PricedJob priced) =>
         priced.Job.Panels.FirstOrDefault(p => p.FedFrom is null) is { } service ? $"{American.Number(service.RatingA.ToAmperes())} A" : null;

@@ -16,4 +16,5 @@ internal static class FigurePages
     internal const int Plan = -11;
     internal const int Unknowns = -12;
     internal const int JobsOfAnOrder = -13;
+    internal const int Upgrade = -14;
 }

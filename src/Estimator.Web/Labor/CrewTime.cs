@@ -50,13 +50,15 @@ public sealed record CrewTime
         var one = page.Constant("Whole days", 1, Unit.Each);
         var started = page.Compute(Operation.RoundUp, "started-days", "Days begun", Unit.Each, crewDays, one);
         var weeks = page.Compute(Operation.Quotient, "calendar-days", "Weeks", Unit.Factor, started, days);
-        var calendar = page.Compute(Operation.Product, "calendar-days", "Days on the calendar", Unit.Each, weeks, page.Constant("Days of a week", 7, Unit.Each));
+        var worked = page.Compute(Operation.Product, "calendar-days", "Days on the calendar", Unit.Each, weeks, page.Constant("Days of a week", 7, Unit.Each));
         return new CrewTime
         {
             Hands = hands,
             PaidHours = paid,
             CrewDays = crewDays,
-            CalendarDays = page.Compute(Operation.RoundUp, "calendar-days", "Days on the calendar, begun ones counted", Unit.Each, calendar, one),
+            CalendarDays = page.Compute(
+                Operation.RoundUp, "calendar-days", "Days on the calendar, begun ones counted", Unit.Each,
+                page.Sum("calendar-days", "Days on the calendar with the utility's", Unit.Each, priced.Estimate.Labor.WaitDays is { } wait ? [worked, wait] : [worked]), one),
             Source = priced.Source.With(page.ToPage()),
         };
     }

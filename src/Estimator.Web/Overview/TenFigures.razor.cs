@@ -87,7 +87,7 @@ public sealed partial class TenFigures
         _oldWork = JobBand.OldWork(Priced.Job);
         (_cable, _hours, _share) = (JobBand.Of("cable", _oldWork), JobBand.Of("hours", _oldWork), JobBand.Of("labor", _oldWork));
         _spacesUsed = wiring.Circuits.Sum(c => c.Poles);
-        _spacesFree = Priced.Job.Panels.Sum(PanelRoom.FreeSpaces);
+        _spacesFree = Priced.Job.Panels.Sum(p => PanelRoom.FreeSpaces(Priced.Job, p));
         _ownHousing = wiring.Boxes.Count(b => b.Use is BoxUse.OwnHousing);
         _boxes = wiring.Boxes.Count(b => b.Item is not null);
         _protectedCircuits = wiring.Circuits.Count(c => c.Protection is not Protection.Plain);

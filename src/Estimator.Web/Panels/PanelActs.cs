@@ -1,5 +1,6 @@
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
+using Estimator.Engine.Rules;
 using Estimator.Web.Entries;
 using Estimator.Web.Jobs;
 
@@ -19,11 +20,11 @@ public static class PanelActs
     /// <summary>The job without a panel.</summary>
     public static Job Remove(Job job, string id) => job with { Panels = [.. job.Panels.Where(p => p.Id != id)] };
 
-    /// <summary>The job with a subpanel fed from the first panel, of its size and in its room until stated otherwise.</summary>
+    /// <summary>The job with a subpanel fed from the first panel, of the smallest usual size and in its room until stated otherwise.</summary>
     public static Job Add(Job job, string id)
     {
-        var first = job.Panels[0];
-        return job with { Panels = job.Panels.Add(Hang(job, new Panel { Id = id, Name = "Subpanel", Room = first.Room, RatingA = first.RatingA, Spaces = first.Spaces, FedFrom = first.Id }, first.Room)) };
+        var (first, size) = (job.Panels[0], UpgradeRules.Subpanels[0]);
+        return job with { Panels = job.Panels.Add(Hang(job, new Panel { Id = id, Name = "Subpanel", Room = first.Room, RatingA = Current.FromAmperes(size.Number("rating_a")), Spaces = (int)size.Number("spaces"), FedFrom = first.Id }, first.Room)) };
     }
 
     /// <summary>A panel on the first wall of a room, at its middle.</summary>

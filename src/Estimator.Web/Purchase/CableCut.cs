@@ -33,7 +33,7 @@ public sealed record CableCut(CutPlan Plan, string Description, ImmutableArray<C
     {
         var (estimate, page) = (priced.Estimate, new PageWriter(PageNumber));
         var runs = CutRun.Of([estimate]);
-        var lengths = estimate.Wiring.Runs.GroupBy(r => $"{estimate.House.Job.Id}: {r.Id}", StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First().Total, StringComparer.Ordinal);
+        var lengths = estimate.Wiring.Runs.Select(r => (r.Id, r.Total)).Concat(estimate.Wiring.Feeders.Select(f => (f.Id, f.Total))).GroupBy(r => $"{estimate.House.Job.Id}: {r.Id}", StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First().Total, StringComparer.Ordinal);
         var drawn = estimate.Purchase.Cuts.Where(c => c.Coils.Length > 0 || c.TooLong.Length > 0).Select(plan =>
         {
             ImmutableArray<CoilCut> coils = [.. plan.Coils.Select((coil, i) => Coil(page, plan, coil, i + 1, runs, lengths))];

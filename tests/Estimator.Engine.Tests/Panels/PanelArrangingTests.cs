@@ -65,6 +65,14 @@ public sealed class PanelArrangingTests
         Assert.Contains(schedule.Notes, n => n.Contains("read the door again", StringComparison.Ordinal));
     }
 
+    // Two spaces are left and nobody read the door: a two-pole breaker is not refused for an order that was only assumed.
+    [Fact]
+    public void Arrange_UnreadDirectory_LeavesATwoPoleItsColumn()
+    {
+        var there = Enumerable.Range(1, 6).Select(i => (Func<PageWriter, BreakerLoad>)(page => new BreakerLoad($"c{i}", $"c{i}", BreakerOrigin.Existing, 15, 1, page.Constant("No load", 0, Unit.VoltAmperes))));
+        Assert.Empty(Arrange(8, 0, [.. there, Fresh("feeder", 2, 5000)]).Unplaced);
+    }
+
     private static PanelSchedule Arrange(int spaces, int tandemSpaces, ImmutableArray<Func<PageWriter, BreakerLoad>> breakers)
     {
         var page = new PageWriter(1);

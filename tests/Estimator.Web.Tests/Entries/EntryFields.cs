@@ -10,7 +10,14 @@ internal static class EntryFields
     internal static IElement Field(IRenderedComponent<IComponent> part, string label)
     {
         var named = part.FindAll("input, select").FirstOrDefault(f => f.GetAttribute("aria-label") == label);
-        return named ?? part.Find($"#{part.FindAll("label").First(l => l.TextContent == label).GetAttribute("for")}");
+        if (named is not null)
+        {
+            return named;
+        }
+
+        // A tick stands inside its label; any other field is named by it.
+        var words = part.FindAll("label").First(l => l.TextContent == label);
+        return words.QuerySelector("input") ?? part.Find($"#{words.GetAttribute("for")}");
     }
 
     internal static Task StateAsync(IRenderedComponent<IComponent> part, string label, object typed) =>

@@ -16,6 +16,7 @@ public sealed class PanelTests : WebContext
         { "Rating", "150 A", p => $"{p.RatingA}", "150 A" },
         { "Spaces", "42", p => $"{p.Spaces}", "42" },
         { "That take a tandem", "6", p => $"{p.TandemSpaces}", "6" },
+        { "New circuits", "yes", p => $"{p.NoNewCircuits}", "True" },
         { "Make", "", p => $"{p.Make is null}", "True" },
         { "Series", "", p => $"{p.Series is null}", "True" },
         { "Floor area outside this job", "1,850 sq ft", p => $"{p.OtherAreaSqFt}", "1850 sq ft" },

@@ -47,7 +47,11 @@ internal static class GroupForming
         boxes.Any(b => ProtectionNeeds.GroundFault(layout, drafts[b]));
 
     private static int NearestPanel(HouseLayout layout, int box, WayCosts costs) =>
-        Enumerable.Range(0, layout.Panels.Length).MinBy(p => costs.Best(costs.PanelNode(p), box, FeedCable.Reference).CostE4);
+        PanelsOpen(layout).MinBy(p => costs.Best(costs.PanelNode(p), box, FeedCable.Reference).CostE4);
+
+    // Panels that take new circuits; all of them where none does.
+    private static IEnumerable<int> PanelsOpen(HouseLayout layout) =>
+        Enumerable.Range(0, layout.Panels.Length).Where(p => !layout.Panels[p].Source.NoNewCircuits || layout.Panels.All(x => x.Source.NoNewCircuits));
 
     private static ImmutableArray<WiringGroup> PinnedGroups(HouseLayout layout, ImmutableArray<DraftBox> drafts, ImmutableArray<ImmutableArray<int>> units)
     {

@@ -1,5 +1,6 @@
 using Estimator.Engine.Explanations;
 using Estimator.Engine.Framing;
+using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Rules;
@@ -18,7 +19,7 @@ internal sealed class RunMaking(HouseLayout layout, FramingMap map, System.Colle
         var path = map.PathFor(costs.PlaceOf(leg.From), costs.PlaceOf(leg.To), way, page);
         var through = page.Compute(Operation.Sum, "run-path", "Path through the framing", Unit.Length, path.Horizontal, path.Vertical);
         var makeUp = page.Compute(Operation.Sum, "run-make-up", "Cable left at both ends", Unit.Length, TailAt(leg.From, page), TailAt(leg.To, page));
-        var slack = page.Compute(Operation.PercentOf, "run-slack", "Slack on the path", Unit.Length, through, Slack(page));
+        var slack = page.Compute(Operation.PercentOf, "run-slack", "Slack on the path", Unit.Length, through, Slack(layout.House.Job, page));
         return new Run
         {
             Id = id,
@@ -39,7 +40,7 @@ internal sealed class RunMaking(HouseLayout layout, FramingMap map, System.Colle
     private Fact TailAt(int node, PageWriter page) =>
         costs.IsPanel(node) ? Tails.AtPanel(layout.House.Job, page) : Tails.At(layout, drafts[node], page);
 
-    private Fact Slack(PageWriter page) => layout.House.Job.Practice.RunSlackPercent is { } own
+    internal static Fact Slack(Job job, PageWriter page) => job.Practice.RunSlackPercent is { } own
         ? page.Given("$.practice.run_slack_percent", "Slack on each path", own.ToHundredths(), Unit.Percent)
         : PracticeDefaults.RunSlackPercent.Read(page, Unit.Percent);
 }
