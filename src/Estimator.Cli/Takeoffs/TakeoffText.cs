@@ -11,7 +11,7 @@ namespace Estimator.Cli.Takeoffs;
 internal static class TakeoffText
 {
     private static readonly string[] Order =
-        ["cable", "box", "device", "luminaire", "alarm", "equipment", "plate", "breaker", "connector", "fastener", "bore", "panel", "service", "consumable", "site", "missing"];
+        ["cable", "conduit", "wire", "box", "device", "luminaire", "alarm", "equipment", "plate", "breaker", "connector", "fastener", "bore", "bend", "panel", "service", "consumable", "site", "missing"];
 
     internal static void Write(JobEstimate estimate, TextWriter output)
     {

@@ -19,7 +19,7 @@ internal static class TakeoffSheet
     private const string NoPrice = "no price";
 
     private static readonly string[] Order =
-        ["cable", "box", "device", "luminaire", "alarm", "equipment", "plate", "breaker", "connector", "fastener", "bore", "panel", "service", "consumable", "site", "missing"];
+        ["cable", "conduit", "wire", "box", "device", "luminaire", "alarm", "equipment", "plate", "breaker", "connector", "fastener", "bore", "bend", "panel", "service", "consumable", "site", "missing"];
 
     internal static void Write(WorkbookDraft draft, JobEstimate estimate, LiveFormula formulas, ExplanationIndex index)
     {

@@ -9,4 +9,5 @@ namespace Estimator.Engine.Catalogue;
 /// <param name="Gangs">Gangs; 1 for ceiling boxes.</param>
 /// <param name="Volume">Marked volume.</param>
 /// <param name="InternalClamps">Whether its clamps take room inside.</param>
-public sealed record BoxItem(string ItemId, BoxUse Use, bool OldWork, int Gangs, Volume Volume, bool InternalClamps);
+/// <param name="Material">What it is made of.</param>
+public sealed record BoxItem(string ItemId, BoxUse Use, bool OldWork, int Gangs, Volume Volume, bool InternalClamps, BoxMaterial Material = BoxMaterial.Any);

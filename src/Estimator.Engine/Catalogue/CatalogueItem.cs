@@ -8,5 +8,5 @@ namespace Estimator.Engine.Catalogue;
 public sealed record CatalogueItem(string Id, string Category, string Description, string Unit)
 {
     /// <summary>Whether it is bought; holes and site work are counted for their hours alone.</summary>
-    public bool IsBought => Category is not ("bore" or "site");
+    public bool IsBought => Category is not ("bore" or "bend" or "site");
 }

@@ -34,7 +34,8 @@ internal sealed class CatalogueReading(List<string> problems)
 
     internal ImmutableArray<BoxItem> Boxes(CsvTable table, ImmutableArray<CatalogueItem> items) =>
         [.. Known(table, items).Select(r => new BoxItem(
-                r["item"], Word<BoxUse>(r, "use"), YesNo(r, "old_work"), (int)Number(r, "gangs", 1, 8), Volume.FromCubicInches(Number(r, "volume_in3", 1, 500)), YesNo(r, "internal_clamps")))
+                r["item"], Word<BoxUse>(r, "use"), YesNo(r, "old_work"), (int)Number(r, "gangs", 1, 8), Volume.FromCubicInches(Number(r, "volume_in3", 1, 500)), YesNo(r, "internal_clamps"),
+                r.Has("material") ? Word<BoxMaterial>(r, "material") : BoxMaterial.Any))
             .OrderBy(b => b.Volume).ThenBy(b => b.ItemId, StringComparer.Ordinal)];
 
     internal ImmutableDictionary<string, string> Kits(CsvTable table, ImmutableArray<CatalogueItem> items)

@@ -59,11 +59,11 @@ public sealed class PartsCatalogue
     public static Parsed<PartsCatalogue> Read(IReadOnlyDictionary<string, string> csvByFileName)
     {
         var problems = new List<string>();
-        CsvTable File(string name, params ReadOnlySpan<string> columns)
+        CsvTable File(string name, string? further, params ReadOnlySpan<string> columns)
         {
             if (csvByFileName.TryGetValue(name, out var text))
             {
-                return CsvTable.Read(name, text, [.. columns], problems);
+                return CsvTable.Read(name, text, [.. columns], further, problems);
             }
 
             problems.Add($"{name}: found no such file, {string.Join(", ", FileNames)} are accepted, all of them.");
@@ -71,11 +71,11 @@ public sealed class PartsCatalogue
         }
 
         var reader = new CatalogueReading(problems);
-        var items = reader.Items(File("items.csv", "id", "category", "description", "unit"));
-        var boxes = reader.Boxes(File("boxes.csv", "item", "use", "old_work", "gangs", "volume_in3", "internal_clamps"), items);
-        var kits = reader.Kits(File("kits.csv", "kit", "item"), items);
-        var labor = reader.Labor(File("labor.csv", "item", "phase", "hours", "per", "basis"), items);
-        var offers = reader.Offers(File("offers.csv", "item", "supplier", "pack_size", "price_usd", "note"), items);
+        var items = reader.Items(File("items.csv", null, "id", "category", "description", "unit"));
+        var boxes = reader.Boxes(File("boxes.csv", "material", "item", "use", "old_work", "gangs", "volume_in3", "internal_clamps"), items);
+        var kits = reader.Kits(File("kits.csv", null, "kit", "item"), items);
+        var labor = reader.Labor(File("labor.csv", null, "item", "phase", "hours", "per", "basis"), items);
+        var offers = reader.Offers(File("offers.csv", null, "item", "supplier", "pack_size", "price_usd", "note"), items);
         return problems.Count == 0
             ? Parsed<PartsCatalogue>.Success(new PartsCatalogue(items, boxes, kits, labor, offers, HashOf(csvByFileName)))
             : Parsed<PartsCatalogue>.Failure(string.Join('\n', problems.Take(20)));

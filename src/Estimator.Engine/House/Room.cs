@@ -33,6 +33,9 @@ public sealed record Room
     /// <summary>Whether studs can be bored or cable must be fished.</summary>
     public WallState Walls { get; init; } = WallState.Open;
 
+    /// <summary>How conductors are run to its boxes; null as the firm's practice has it.</summary>
+    public WiringMethod? WiringMethod { get; init; }
+
     /// <summary>Whether the room is finished as living space; matters in basements and attics.</summary>
     public bool Finished { get; init; } = true;
 

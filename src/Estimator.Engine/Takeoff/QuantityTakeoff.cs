@@ -58,22 +58,10 @@ public sealed class QuantityTakeoff
             Devices = [.. _devices],
             FishedFeet = Fished(),
             Openings = openings,
-            Findings = [.. service, .. Conduit(), .. findings],
+            Findings = [.. service, .. small.Findings(), .. findings],
             Page = _page.ToPage(),
         };
     }
-
-    private IEnumerable<Finding> Conduit() => _wiring.Runs.Any(r => r.Cable.Method is WiringMethod.Emt or WiringMethod.BuriedConduit)
-        ?
-        [
-            new Finding
-            {
-                Code = "conduit-not-counted",
-                Severity = Severity.Advice,
-                Text = "Conduit is measured run by run and not taken off: pipe, bends, couplings, straps, fittings and single conductors are neither counted nor priced here. Price them apart.",
-            },
-        ]
-        : [];
 
     private Fact Openings() => _page.Constant(
         "Devices, luminaires, alarms and equipment outlets", _layout.Devices.Length + _layout.Equipment.Length, Unit.Each);
@@ -90,11 +78,6 @@ public sealed class QuantityTakeoff
         _lines.AddOne($"breaker-{circuit.Poles}-{circuit.BreakerA.Value:0}-{Words.Snake(circuit.Protection)}", "Breaker of the circuit", circuit.Id);
         _lines.AddOne("circuit-label", "Directory entry of the circuit", circuit.Id);
         _lines.AddOne("consumables", "Consumables of the circuit", circuit.Id);
-        foreach (var run in circuit.Runs.Select(r => _wiring.Runs[r]))
-        {
-            _lines.Add(run.Cable.ItemId, run.Total, circuit.Id);
-        }
-
         for (var i = 0; i < circuit.Boxes.Length; i++)
         {
             Box(circuit, _wiring.Boxes[circuit.Boxes[i]]);

@@ -1,6 +1,6 @@
+using Estimator.Engine.Catalogue;
 using Estimator.Engine.Explanations;
-using Estimator.Engine.Framing;
-using Estimator.Engine.House;
+using Estimator.Engine.Findings;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring;
@@ -9,8 +9,7 @@ using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Takeoff;
 
-/// <summary>Counts connectors, clamps, staples, plates over studs and holes.</summary>
-/// <remarks>A hole in the middle of a shallow stud is too near to both its faces, and each gets a plate. Source: NEC 300.4(A)(1).</remarks>
+/// <summary>Counts what joints and runs ask for: connectors of conductors, and the parts of each wiring method.</summary>
 internal sealed class SmallParts(HouseLayout layout, WiringPlan wiring, LineCollecting lines, PageWriter page)
 {
     internal void Add()
@@ -21,11 +20,41 @@ internal sealed class SmallParts(HouseLayout layout, WiringPlan wiring, LineColl
             {
                 Connector(joint, wiring.Circuits[box.Circuit].Id);
             }
+
+            if (box.Item?.Material is BoxMaterial.Metal)
+            {
+                lines.AddOne("ground-screw", "Screw that grounds a metal box, 250.148(C)", wiring.Circuits[box.Circuit].Id);
+            }
         }
 
+        var (cable, conduit) = (new CableParts(layout, wiring, lines, page), new RacewayParts(lines, page));
         foreach (var run in wiring.Runs)
         {
-            Run(run, wiring.Circuits[run.Circuit].Id);
+            var circuit = wiring.Circuits[run.Circuit];
+            if (RunMethods.Raceway(run.Cable.Method) is { } raceway)
+            {
+                conduit.Add(run, circuit, raceway);
+            }
+            else
+            {
+                cable.Add(run, circuit.Id);
+            }
+        }
+    }
+
+    /// <summary>Conduit that would have to be fished, which it cannot.</summary>
+    internal IEnumerable<Finding> Findings()
+    {
+        var rigid = wiring.Runs.Where(r => r.Fished && RunMethods.Raceway(r.Cable.Method) is not null).ToList();
+        if (rigid.Count > 0)
+        {
+            yield return new Finding
+            {
+                Code = "conduit-in-finished-walls",
+                Severity = Severity.Advice,
+                Where = [.. rigid.Select(r => wiring.Boxes[r.To].Id).Distinct()],
+                Text = FormattableString.Invariant($"{rigid.Count} runs of conduit end in finished walls, through which pipe can't be fished: open the walls, run it on the surface, or take flexible cable there. It is counted as if the walls were open."),
+            };
         }
     }
 
@@ -34,40 +63,4 @@ internal sealed class SmallParts(HouseLayout layout, WiringPlan wiring, LineColl
         var size = joint.Function is ConductorFunction.Ground ? "ground" : TakeoffRules.ConnectorFor(joint.Size, joint.Conductors).Text("connector");
         lines.AddOne($"connector-{size}", "Connector", circuit);
     }
-
-    private void Run(Run run, string circuit)
-    {
-        if (run.Role is RunRole.HomeRun)
-        {
-            lines.AddOne("cable-clamp", "Clamp at the panel", circuit);
-        }
-
-        if (run.Fished)
-        {
-            return;
-        }
-
-        lines.Add("staple", Support.Fasteners(page, run.Path), circuit);
-        lines.Add("bored-hole", run.Path.Bores, circuit);
-        if (run.Path.Way is not RunWay.AlongWalls)
-        {
-            var drops = page.Constant("Drops through plates", Drops(run), Unit.Each);
-            lines.Add("nail-plate", page.Compute(Operation.Quotient, "nail-plates", "Plates over the holes of drops", Unit.Each, drops, TakeoffRules.DropsPerPlate.Read(page, Unit.Each)), circuit);
-        }
-        else if (Edge(run) is var edge && TakeoffRules.EdgeDistance.ReadInches(page) is var least && edge.Value < least.Value)
-        {
-            var faces = page.Compute(Operation.Because, "nail-plates", "Faces that the hole is too near to", Unit.Each, page.Constant("Faces of a stud", 2, Unit.Each), edge, least);
-            lines.Add("nail-plate", page.Compute(Operation.Product, "nail-plates", "Plates over holes in shallow studs", Unit.Each, run.Path.Bores, faces), circuit);
-        }
-    }
-
-    private Fact Edge(Run run)
-    {
-        var level = layout.House.Levels[layout.House.Rooms[wiring.Boxes[run.To].Place.Room].Level];
-        var beside = page.Compute(Operation.Difference, "hole-edge", "Wood beside the hole", Unit.Length, level.StudDepth, PracticeDefaults.StandardHole.ReadInches(page));
-        return page.Compute(Operation.Quotient, "hole-edge", "Edge of a centred hole from the face", Unit.Length, beside, page.Constant("Both sides of the hole", 2));
-    }
-
-    private int Drops(Run run) =>
-        (run.From < 0 || wiring.Boxes[run.From].Place.Mount is Mount.Wall ? 1 : 0) + (wiring.Boxes[run.To].Place.Mount is Mount.Wall ? 1 : 0);
 }

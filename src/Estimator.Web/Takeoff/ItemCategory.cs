@@ -31,6 +31,8 @@ public sealed record ItemCategory(string Id, string Title, ImmutableArray<Takeof
     public static string Words(string category) => category switch
     {
         "cable" => "Cable",
+        "conduit" => "Conduit and fittings",
+        "wire" => "Building wire",
         "box" => "Boxes",
         "device" => "Devices",
         "plate" => "Plates",
@@ -44,6 +46,7 @@ public sealed record ItemCategory(string Id, string Title, ImmutableArray<Takeof
         "service" => "Service and grounding",
         "consumable" => "Consumables",
         "bore" => "Bored holes",
+        "bend" => "Bends",
         "site" => "Site work",
         "missing" => "Not in the catalogue",
         _ => category,

@@ -38,18 +38,4 @@ public sealed class SmallPartsTests
         };
         Assert.Contains(SmallJobs.Estimate(job).Takeoff.Lines, l => l.ItemId == item);
     }
-
-    [Theory]
-    [InlineData(WiringMethod.NmB, false)]
-    [InlineData(WiringMethod.Mc, false)]
-    [InlineData(WiringMethod.Emt, true)]
-    [InlineData(WiringMethod.BuriedConduit, true)]
-    public void Conduit_ThatIsNotTakenOff_IsSaidAndLeftOutOfTheBidInWords(WiringMethod method, bool said)
-    {
-        var job = SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.DuplexReceptacle, 5)) with { Practice = new Practice { WiringMethod = method } };
-        var estimate = SmallJobs.Estimate(job);
-        Assert.Equal(said, estimate.Findings.Any(f => f.Code == "conduit-not-counted"));
-        Assert.Equal(said, estimate.Purchase.NotPriced.Any());
-        Assert.Equal(said, estimate.Bid.Exclusions.Any(e => e.StartsWith("No price yet", StringComparison.Ordinal)));
-    }
 }

@@ -47,6 +47,21 @@ public sealed class HouseGen : Gen<Job>
                 BoxTail = draw.Chance(10) ? Draw.Inches(8) : null,
             },
         };
-        return draw.Chance(18) ? RoomFilling.AcrossRooms(job, rooms, draw) : job;
+        job = draw.Chance(18) ? RoomFilling.AcrossRooms(job, rooms, draw) : job;
+        return draw.Chance(12) ? Otherwise(job, draw) : job;
+    }
+
+    // Armored cable or conduit in the whole house or in one of its rooms.
+    private static Job Otherwise(Job job, Draw draw)
+    {
+        var method = draw.Pick(WiringMethod.Mc, WiringMethod.Emt);
+        if (draw.Chance(50))
+        {
+            return job with { Practice = job.Practice with { WiringMethod = method } };
+        }
+
+        var level = job.Levels[0];
+        var room = draw.Int(0, level.Rooms.Length - 1);
+        return job with { Levels = job.Levels.SetItem(0, level with { Rooms = level.Rooms.SetItem(room, level.Rooms[room] with { WiringMethod = method }) }) };
     }
 }

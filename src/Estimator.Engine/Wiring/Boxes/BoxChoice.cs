@@ -38,7 +38,9 @@ internal sealed class BoxChoice(ImmutableArray<BoxItem> items, CodeEdition editi
     {
         var sameUse = items.Where(i => i.Use == draft.Use && i.Gangs == draft.Gangs).ToList();
         var sameWork = sameUse.Where(i => i.OldWork == draft.OldWork).ToList();
-        return (sameWork.Count > 0 ? sameWork : sameUse).OrderBy(i => i.Volume).ThenBy(i => i.ItemId, StringComparer.Ordinal);
+        var known = sameWork.Count > 0 ? sameWork : sameUse;
+        var made = known.Where(i => i.Material is BoxMaterial.Any || i.Material is BoxMaterial.Metal == draft.Metal).ToList();
+        return (made.Count > 0 ? made : known).OrderBy(i => i.Volume).ThenBy(i => i.ItemId, StringComparer.Ordinal);
     }
 
     private Fact Ask(BoxLoads loads, bool clamps, PageWriter page) => BoxFill.Required(page, edition, new BoxContents

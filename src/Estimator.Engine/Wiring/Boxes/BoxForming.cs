@@ -4,6 +4,7 @@ using Estimator.Engine.Framing;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Rules;
+using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Wiring.Boxes;
 
@@ -22,7 +23,7 @@ internal static class BoxForming
         {
             var equipment = layout.Equipment[e];
             boxes.Add(new DraftBox(
-                boxes.Count, equipment.Source.Id, equipment.Place, [], e, UseOf(layout, equipment), OldWork(layout, equipment.Place), Gangs: 1));
+                boxes.Count, equipment.Source.Id, equipment.Place, [], e, UseOf(layout, equipment), OldWork(layout, equipment.Place), Gangs: 1, Metal(layout, equipment.Place)));
         }
 
         return boxes.ToImmutable();
@@ -64,7 +65,7 @@ internal static class BoxForming
         // The box stands where its first device along the wall does, in whatever order devices are listed.
         var place = devices.Select(d => layout.Devices[d].Place).MinBy(p => (p.Offset, p.Height))!;
         return new DraftBox(
-            index, first.Id, place, devices, -1, UseOf(layout, first), OldWork(layout, first.Place), devices.Length);
+            index, first.Id, place, devices, -1, UseOf(layout, first), OldWork(layout, first.Place), devices.Length, Metal(layout, first.Place));
     }
 
     private static BoxUse UseOf(HouseLayout layout, LaidDevice device) => device.Kind switch
@@ -85,6 +86,9 @@ internal static class BoxForming
 
     private static bool IsOutdoors(HouseLayout layout, LaidDevice device) =>
         device.Serves is ServedPlace.Outdoors || layout.House.Rooms[device.Place.Room].Source.Kind is RoomKind.Outdoors;
+
+    private static bool Metal(HouseLayout layout, Placement place) =>
+        RunMethods.TakesMetalBoxes(RunMethods.In(layout.House.Job, layout.House.Rooms[place.Room].Source));
 
     private static bool OldWork(HouseLayout layout, Placement place) =>
         layout.House.Rooms[place.Room].Source.Walls is WallState.Finished;

@@ -13,5 +13,6 @@ namespace Estimator.Engine.Wiring.Boxes;
 /// <param name="Use">What is asked of the box.</param>
 /// <param name="OldWork">Whether it is cut into a finished wall.</param>
 /// <param name="Gangs">Gangs.</param>
+/// <param name="Metal">Whether its wiring method asks for a metal box.</param>
 internal sealed record DraftBox(
-    int Index, string Id, Placement Place, ImmutableArray<int> Devices, int Equipment, BoxUse Use, bool OldWork, int Gangs);
+    int Index, string Id, Placement Place, ImmutableArray<int> Devices, int Equipment, BoxUse Use, bool OldWork, int Gangs, bool Metal);

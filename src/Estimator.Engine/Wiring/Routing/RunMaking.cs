@@ -14,7 +14,8 @@ internal sealed class RunMaking(HouseLayout layout, FramingMap map, System.Colle
 {
     internal Run Make(CableLeg leg, int circuit, string id, WireSize wire, PageWriter page)
     {
-        var cable = FeedCable.Of(layout.House.Job, wire, leg.Nets.Length);
+        var rooms = new[] { leg.From, leg.To }.Where(n => !costs.IsPanel(n)).Select(n => layout.House.Rooms[costs.PlaceOf(n).Room].Source);
+        var cable = new CableType(RunMethods.Between(layout.House.Job, rooms), wire, leg.Nets.Length);
         var (way, _) = costs.Best(leg.From, leg.To, cable);
         var path = map.PathFor(costs.PlaceOf(leg.From), costs.PlaceOf(leg.To), way, page);
         var through = page.Compute(Operation.Sum, "run-path", "Path through the framing", Unit.Length, path.Horizontal, path.Vertical);
