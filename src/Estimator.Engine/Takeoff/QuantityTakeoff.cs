@@ -9,6 +9,7 @@ using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring;
 using Estimator.Engine.Wiring.Boxes;
 using Estimator.Engine.Wiring.Circuits;
+using Estimator.Engine.Wiring.Joints;
 
 namespace Estimator.Engine.Takeoff;
 
@@ -109,8 +110,14 @@ public sealed class QuantityTakeoff
     private void Device(Circuit circuit, Box box, LaidDevice device, bool further, bool protects, string room)
     {
         var kind = protects && device.Kind is DeviceKind.DuplexReceptacle ? DeviceKind.GfciReceptacle : device.Kind;
-        Count(PartsCatalogue.KitKey(kind, RatingOf(circuit, kind), box.Use is BoxUse.Weatherproof), box, further, device.OwnerSupplied, room);
+        var kit = PartsCatalogue.KitKey(kind, RatingOf(circuit, kind), box.Use is BoxUse.Weatherproof);
+        var together = $"{kit}-three-way";
+        Count(WorksWithOthers(box, device) && _catalogue.OfKit(together) is not null ? together : kit, box, further, device.OwnerSupplied, room);
     }
+
+    // A dimmer or sensor that acts together with other switches has travellers, and is another article than one that acts alone.
+    private bool WorksWithOthers(Box box, LaidDevice device) => device.Kind is DeviceKind.Dimmer or DeviceKind.SensorSwitch
+        && box.Joints.SelectMany(j => j.Terminals).Any(t => t.Name is TerminalName.TravellerA && t.Device >= 0 && _layout.Devices[t.Device] == device);
 
     private void Count(string kit, Box box, bool further, bool owner, string room)
     {

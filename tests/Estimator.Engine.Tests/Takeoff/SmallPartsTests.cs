@@ -38,4 +38,22 @@ public sealed class SmallPartsTests
         };
         Assert.Contains(SmallJobs.Estimate(job).Takeoff.Lines, l => l.ItemId == item);
     }
+
+    // A dimmer that works with three-way switches is made for it: common practice, no source.
+    [Theory]
+    [InlineData(DeviceKind.ThreeWaySwitch, "dimmer-three-way")]
+    [InlineData(null, "dimmer")]
+    public void Dimmer_ThatActsWithOthers_IsMadeForIt(DeviceKind? other, string item)
+    {
+        PlacedDevice At(string id, DeviceKind kind, int feet) => new() { Id = id, Kind = kind, Wall = new WallSpot(1, Length.FromFeet(feet)) };
+        var job = SmallJobs.OneRoom(RoomKind.Bedroom);
+        var room = job.Levels[0].Rooms[0];
+        var switches = other is { } kind ? new[] { At("s1", DeviceKind.Dimmer, 2), At("s2", kind, 8) } : [At("s1", DeviceKind.Dimmer, 2)];
+        var estimate = SmallJobs.Estimate(job with
+        {
+            Levels = [job.Levels[0] with { Rooms = [room with { Placed = [.. switches, new PlacedDevice { Id = "l", Kind = DeviceKind.WallLight, Wall = new WallSpot(3, Length.FromFeet(4)) }] }] }],
+            Controls = [new Control { Id = "c", Switches = [.. switches.Select(s => s.Id)], Loads = ["l"] }],
+        });
+        Assert.Equal(item, Assert.Single(estimate.Takeoff.Lines, l => l.ItemId.StartsWith("dimmer", StringComparison.Ordinal)).ItemId);
+    }
 }
