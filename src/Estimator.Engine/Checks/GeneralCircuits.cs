@@ -23,6 +23,6 @@ internal static class GeneralCircuits
         var carries = general.Sum(c => c.BreakerA.Value) * CircuitRatings.Volts.Number();
         return context.Ask(
             rule, carries >= load,
-            () => $"{area:0} sq ft of rooms count as {load:0} VA of lights and receptacles, and the {general.Count} general circuits carry {carries:0} VA. Lower the outlets on a circuit until there are enough.", []);
+            () => $"{area:0} sq ft of rooms count as {load:0} VA of lights and receptacles, and the {general.Count} general circuits carry {carries:0} VA. Lower the outlets on a circuit until there are enough.", [.. general.Select(c => c.Id)]);
     }
 }

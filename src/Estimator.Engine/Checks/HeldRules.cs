@@ -13,7 +13,7 @@ public static class HeldRules
     /// <param name="findings">What the checks found.</param>
     public static ImmutableArray<RuleRow> Of(ImmutableHashSet<string> applied, ImmutableArray<Finding> findings)
     {
-        var found = findings.Where(f => f.Severity is not Severity.Note).Select(f => f.Code).ToHashSet(StringComparer.Ordinal);
+        var found = findings.Select(f => f.Code).ToHashSet(StringComparer.Ordinal);
         return [.. JudgedRules.All.Where(r => applied.Contains(r.Key) && !found.Contains(r.Key))];
     }
 }

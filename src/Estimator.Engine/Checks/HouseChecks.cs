@@ -20,8 +20,8 @@ public static class HouseChecks
         ReceptacleSpacing.Judge, CounterReceptacles.Judge, CounterHeights.Judge, RequiredReceptacles.Judge, BathReceptacles.Judge, OutdoorReceptacles.Judge,
         ServiceReceptacles.Judge, ReceptacleTypes.Judge, ProtectionChecks.Judge, PermitDates.Judge, ChargingOutlets.Judge, RequiredCircuits.Judge,
         RequiredCircuitOutlets.Judge, GeneralCircuits.Judge, PermissibleLoads.Judge, EquipmentCircuits.Judge, ConductorToBreaker.Judge, BoxFillCheck.Judge,
-        VoltageDropCheck.Judge, PanelSpaces.Judge, PanelPlaces.Judge, LightingOutlets.Judge, StairControls.Judge, SwitchPlaces.Judge, SmokeAlarms.Judge,
-        ServiceRating.Judge,
+        VoltageDropCheck.Judge, FeederDrop.Judge, PanelSpaces.Judge, PanelPlaces.Judge, LightingOutlets.Judge, StairControls.Judge, SwitchPlaces.Judge, SmokeAlarms.Judge,
+        ServiceRating.Judge, ServiceDisconnects.Judge, Disconnects.Judge, CeilingBoxes.Judge, ClosetLights.Judge, OldWiring.Judge,
     ];
 
     /// <summary>The findings of all checks.</summary>

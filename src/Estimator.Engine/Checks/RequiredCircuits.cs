@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Estimator.Engine.Findings;
 using Estimator.Engine.House;
 using Estimator.Engine.Panels;
@@ -18,13 +19,13 @@ internal static class RequiredCircuits
             yield break;
         }
 
-        var kitchen = context.House.Rooms.Any(r => r.Source.Kind is RoomKind.Kitchen && context.In(r.Index).Any());
+        ImmutableArray<string> kitchens = [.. context.House.Rooms.Where(r => r.Source.Kind is RoomKind.Kitchen && context.In(r.Index).Any()).Select(r => r.Source.Id)];
         var small = context.Wiring.Circuits.Count(c => c.Kind is CircuitKind.SmallAppliance);
         var needed = (int)context.Limit(Code, WiringSettings.SmallApplianceCircuits);
-        if (kitchen)
+        if (!kitchens.IsEmpty)
         {
             foreach (var finding in context.Ask(
-                rule, small >= needed, () => $"The kitchen is fed by {small} small-appliance circuits and {needed} are asked for. Add receptacles at the counter or split them.", []))
+                rule, small >= needed, () => $"The kitchen is fed by {small} small-appliance circuits and {needed} are asked for. Add receptacles at the counter or split them.", kitchens))
             {
                 yield return finding;
             }

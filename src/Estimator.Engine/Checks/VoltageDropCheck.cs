@@ -1,4 +1,5 @@
 using Estimator.Engine.Findings;
+using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring.Circuits;
 
 namespace Estimator.Engine.Checks;

@@ -47,6 +47,9 @@ public sealed record Equipment
     /// <summary>Whether it is driven by an inverter, as mini-splits are; a dated excuse of an edition turns on it.</summary>
     public bool Inverter { get; init; }
 
+    /// <summary>How it is cut off for service, where it is hard-wired; null when not stated.</summary>
+    public DisconnectPlace? Disconnect { get; init; }
+
     /// <summary>Whether it is there already and wired.</summary>
     public bool Existing { get; init; }
 

@@ -15,6 +15,18 @@ public enum UnknownTopic
     /// <summary>What old wiring is there.</summary>
     OldWiring,
 
+    /// <summary>Old outlets have no ground.</summary>
+    Ungrounded,
+
+    /// <summary>Old wiring is knob and tube.</summary>
+    KnobAndTube,
+
+    /// <summary>Old branch circuits are of aluminium.</summary>
+    AluminiumWiring,
+
+    /// <summary>Old circuits share neutrals.</summary>
+    SharedNeutrals,
+
     /// <summary>Make and series of the panel.</summary>
     PanelMake,
 

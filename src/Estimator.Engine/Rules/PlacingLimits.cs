@@ -64,6 +64,18 @@ public static class PlacingLimits
     /// <summary>Disconnect in sight at most, feet.</summary>
     public static RuleRow Sight => Table["sight"];
 
+    /// <summary>Vehicle supply equipment above this has a disconnect in every edition, amperes.</summary>
+    public static RuleRow ChargerDisconnect => Table["charger_disconnect"];
+
+    /// <summary>Surface light of a closet from storage space at least, inches.</summary>
+    public static RuleRow ClosetSurface => Table["closet_surface"];
+
+    /// <summary>Recessed light of a closet from storage space at least, inches.</summary>
+    public static RuleRow ClosetRecessed => Table["closet_recessed"];
+
+    /// <summary>Depth of a closet shelf.</summary>
+    public static RuleRow ClosetShelf => Table["closet_shelf"];
+
     /// <summary>Short side of a tub or shower.</summary>
     public static RuleRow ShortSide(FixtureKind kind) => Table[kind is FixtureKind.Bathtub ? "bathtub_short" : "shower_short"];
 

@@ -133,6 +133,10 @@ public sealed class QuantityTakeoff
         if (equipment.Connection is Connection.HardWired)
         {
             Count("hard_wired", box, further: false, owner: false, room);
+            if (equipment.Source.Disconnect is DisconnectPlace.WithinSight)
+            {
+                _lines.AddOne("equipment-disconnect", "Disconnect in sight of the equipment", room);
+            }
         }
         else if (circuit.Poles == 2)
         {

@@ -25,6 +25,18 @@ public static class EquipmentWords
         _ => throw new ArgumentOutOfRangeException(nameof(connection), connection, "No such connection."),
     };
 
+    /// <summary>How equipment is cut off for service, to choose from.</summary>
+    public static IReadOnlyList<Option> Disconnects { get; } = Option.Of<DisconnectPlace>("not stated", Of);
+
+    /// <summary>How equipment is cut off for service.</summary>
+    public static string Of(DisconnectPlace place) => place switch
+    {
+        DisconnectPlace.WithinSight => "a disconnect in sight",
+        DisconnectPlace.Lockable => "a lock on its breaker",
+        DisconnectPlace.None => "nothing",
+        _ => throw new ArgumentOutOfRangeException(nameof(place), place, "No such place."),
+    };
+
     /// <summary>The connection that is taken where none is stated.</summary>
     public static Connection UsualConnection(EquipmentKind kind) => EquipmentDefaults.For(kind).Text("connection") == "receptacle" ? Connection.Receptacle : Connection.HardWired;
 

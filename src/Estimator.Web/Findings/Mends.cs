@@ -2,7 +2,9 @@ using Estimator.Engine.Findings;
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Rules;
+using Estimator.Web.Appliances;
 using Estimator.Web.Jobs;
+using Estimator.Web.Site;
 
 namespace Estimator.Web.Findings;
 
@@ -10,13 +12,20 @@ namespace Estimator.Web.Findings;
 public static class Mends
 {
     /// <summary>The mend of a finding; null where it takes more than one step or a decision of the user.</summary>
-    public static Mend? For(Finding finding, Job job) => finding.Code switch
+    public static Mend? For(Finding finding, Job job) => OfRooms(finding, job) ?? OfPower(finding, job) ?? OfSwitches(finding, job);
+
+    private static Mend? OfRooms(Finding finding, Job job) => finding.Code switch
     {
         "receptacle-spacing" => Device(finding, job, "Place receptacle", DeviceKind.DuplexReceptacle),
         "required-receptacle" => Required(finding, job),
+        "bath-receptacle" => Device(finding, job, "Place receptacle", DeviceKind.GfciReceptacle, ServedPlace.Basin),
         "counter-receptacles" => Device(finding, job, "Place receptacle", DeviceKind.DuplexReceptacle, finding.Article.EndsWith("(2)", StringComparison.Ordinal) ? ServedPlace.Island : ServedPlace.Counter),
-        "smoke-alarm" => Alarm(finding, job),
-        "lighting-outlet" => Room(finding, job) is { } room
+        "island-provision" => Device(finding, job, "Place receptacle", DeviceKind.DuplexReceptacle, ServedPlace.Island),
+        "outdoor-receptacles" => Device(finding, job, "Place receptacle", DeviceKind.DuplexReceptacle, ServedPlace.Outdoors),
+        "service-receptacle" => Device(finding, job, "Place receptacle", DeviceKind.GfciReceptacle),
+        "smoke-alarm" => Alarm(finding, job, DeviceKind.SmokeAlarm),
+        "co-alarm" => Alarm(finding, job, DeviceKind.CoAlarm),
+        "lighting-outlet" or "equipment-light" => Room(finding, job) is { } room
             ? new Mend("Add light and switch", $"{RoomActs.Name(room)}: light and switch", j => RoomActs.Add(RoomActs.Add(j, room.Id, DeviceKind.CeilingLight), room.Id, DeviceKind.SinglePoleSwitch))
             : null,
         "entrance-light" => Room(finding, job) is { } entered
@@ -24,9 +33,39 @@ public static class Mends
                 "Add outside light", $"{RoomActs.Name(entered)}: light outside and its switch",
                 j => RoomActs.Add(RoomActs.Add(j, entered.Id, DeviceKind.WallLight, ServedPlace.Outdoors), entered.Id, DeviceKind.SinglePoleSwitch))
             : null,
+        _ => null,
+    };
+
+    private static Mend? OfPower(Finding finding, Job job) => finding.Code switch
+    {
         "voltage-drop" => new Mend(
             "Take thicker cable", "Thicker cable where the voltage drop passes what is advised",
             j => j with { Practice = j.Practice with { BranchVoltageDropPercent = Percent.FromHundredths(PracticeDefaults.BranchVoltageDropPercent.Number()) } }),
+        "permissible-loads" or "heating-circuit" => Piece(finding, job) is { } piece
+            ? new Mend("Give it its own circuit", $"{EquipmentWords.Of(piece)}: a circuit of its own", j => EquipmentActs.With(j, piece.Id, e => e with { OwnCircuit = true }))
+            : null,
+        "range-circuit" or "continuous-load" or "appliance-device" or "nameplate" => Piece(finding, job) is { } fed && job.Pins.Circuits.Any(c => c.Outlets.Contains(fed.Id) && c.BreakerA is not null)
+            ? new Mend("Size the breaker", $"{EquipmentWords.Of(fed)}: breaker by its load", j => PinMends.FreeBreaker(j, fed.Id))
+            : null,
+        "circuit-other-outlets" or "counter-circuits" => PinMends.Divide(finding, job),
+        "appliance-disconnect" or "ac-disconnect" or "ev-disconnect" => Piece(finding, job) is { } cut
+            ? new Mend("Add a disconnect", $"{EquipmentWords.Of(cut)}: a disconnect in sight", j => EquipmentActs.With(j, cut.Id, e => e with { Disconnect = DisconnectPlace.WithinSight }))
+            : null,
+        "emergency-disconnect" or "service-outdoors" when job.Service is not null => new Mend(
+            "Put it outdoors", "Service: disconnect as the edition has it", j => j with { Service = j.Service! with { Disconnect = null } }),
+        "old-wiring" => job.Unknowns.FirstOrDefault(u => finding.Where.Contains(u.Id)) is { Allowance: null } unknown && OldWiringAllowances.For(unknown.Topic) is { } usual
+            ? new Mend("Set an allowance", $"{SiteWords.Of(unknown.Topic)}: allowance", j => SiteActs.Unknown(j, unknown.Id, u => u with { Allowance = Money.FromDollars(usual.Number()) }))
+            : null,
+        _ => null,
+    };
+
+    private static Mend? OfSwitches(Finding finding, Job job) => finding.Code switch
+    {
+        "counter-height" or "switch-height" or "below-counter" => PlacedMends.UsualHeight(finding, job),
+        "closet-light" => PlacedMends.Recessed(finding, job),
+        "tamper-resistant" => PlacedMends.Supply(finding, job),
+        "stair-control" => StairMends.SwitchAbove(finding, job),
+        "stair-dimmer" => StairMends.NoDimmer(finding, job),
         _ => null,
     };
 
@@ -36,18 +75,22 @@ public static class Mends
             ? Device(finding, job, "Place receptacle", DeviceKind.GfciReceptacle, ServedPlace.Basin)
             : Device(finding, job, "Place receptacle", DeviceKind.DuplexReceptacle);
 
-    private static Mend? Alarm(Finding finding, Job job)
+    private static Mend? Alarm(Finding finding, Job job, DeviceKind kind)
     {
         // An alarm of a level hangs outside its bedrooms: in the hall, else where people pass, else in any room that is lived in.
         var room = Room(finding, job) ?? job.Levels.Where(l => finding.Where.Contains(l.Id)).SelectMany(l => l.Rooms)
             .Where(r => r.Kind is not (RoomKind.Bedroom or RoomKind.Bathroom or RoomKind.Closet or RoomKind.Garage or RoomKind.Void or RoomKind.Outdoors or RoomKind.Attic or RoomKind.Crawl))
             .OrderBy(r => r.Kind switch { RoomKind.Hall => 0, RoomKind.Foyer => 1, RoomKind.Stair => 2, _ => 3 }).FirstOrDefault();
-        return room is null ? null : new Mend("Place alarm", $"{RoomActs.Name(room)}: smoke alarm", j => RoomActs.Add(j, room.Id, DeviceKind.SmokeAlarm));
+        var words = kind is DeviceKind.CoAlarm ? "carbon monoxide alarm" : "smoke alarm";
+        return room is null ? null : new Mend("Place alarm", $"{RoomActs.Name(room)}: {words}", j => RoomActs.Add(j, room.Id, kind));
     }
 
     private static Mend? Device(Finding finding, Job job, string act, DeviceKind kind, ServedPlace serves = ServedPlace.Room) => Room(finding, job) is { } room
         ? new Mend(act, $"{RoomActs.Name(room)}: one more {Symbols.DeviceSign.Of(kind).Name}", j => RoomActs.Add(j, room.Id, kind, serves))
         : null;
 
-    private static Room? Room(Finding finding, Job job) => RoomActs.All(job).FirstOrDefault(r => finding.Where.Contains(r.Id));
+    // The room that the finding names first.
+    private static Room? Room(Finding finding, Job job) => RoomActs.All(job).Where(r => finding.Where.Contains(r.Id)).OrderBy(r => finding.Where.IndexOf(r.Id)).FirstOrDefault();
+
+    private static Equipment? Piece(Finding finding, Job job) => job.Equipment.FirstOrDefault(e => finding.Where.Contains(e.Id));
 }

@@ -12,6 +12,7 @@ public sealed partial class PlanPicture : IDisposable
     private static readonly TimeSpan Dwell = TimeSpan.FromMilliseconds(160);
 
     private const double LabelLetterDots = 7;
+    private const double RingDots = 18;
     private int? _run;
     private DrawnFinding? _finding;
     private PlanSheet? _drawn;
@@ -28,6 +29,10 @@ public sealed partial class PlanPicture : IDisposable
     /// <summary>Index of the circuit in hand, or all.</summary>
     [Parameter, EditorRequired]
     public int InHand { get; set; }
+
+    /// <summary>Ids of what is marked because the reader came to see it.</summary>
+    [Parameter]
+    public IReadOnlySet<string> Sought { get; set; } = new HashSet<string>();
 
     /// <summary>Raised when another circuit is taken in hand on the picture.</summary>
     [Parameter]
@@ -53,6 +58,9 @@ public sealed partial class PlanPicture : IDisposable
     private IEnumerable<DrawnRun> Ordered => Sheet.Runs.OrderBy(r => r.Circuit == InHand);
 
     private DrawnRun? FirstInHand => Sheet.Runs.FirstOrDefault(r => r.Circuit == InHand);
+
+    // A ring round each device, outlet of equipment and panel that is sought.
+    private IEnumerable<SheetPoint> Rings => Sheet.Outlets.Where(o => Sought.Contains(o.Id)).Select(o => o.At).Concat(Sheet.Panels.Where(p => Sought.Contains(p.Id)).Select(p => p.Spot));
 
     private DrawnRun? OpenRun => Sheet.Runs.FirstOrDefault(r => r.Run == _run);
 

@@ -19,10 +19,15 @@ public sealed partial class PlanView : IAsyncDisposable
     private int _level;
     private int _inHand = All;
     private bool _tables;
+    private HashSet<string> _sought = [];
 
     /// <summary>The job with everything worked out.</summary>
     [Parameter, EditorRequired]
     public PricedJob Priced { get; set; } = default!;
+
+    /// <summary>Ids of what the reader came to see.</summary>
+    [Parameter]
+    public string[]? Find { get; set; }
 
     [Inject]
     private IJSRuntime Script { get; set; } = default!;
@@ -52,7 +57,8 @@ public sealed partial class PlanView : IAsyncDisposable
     /// <inheritdoc/>
     protected override void OnParametersSet()
     {
-        if (ReferenceEquals(_drawn, Priced))
+        var sought = !_sought.SetEquals(Find ?? []);
+        if (ReferenceEquals(_drawn, Priced) && !sought)
         {
             return;
         }
@@ -60,6 +66,13 @@ public sealed partial class PlanView : IAsyncDisposable
         if (_drawn is null)
         {
             _level = FirstLevel();
+        }
+
+        if (sought)
+        {
+            _sought = [.. Find ?? []];
+            _level = PlanSearch.LevelOf(Priced.Estimate, Find ?? []) ?? _level;
+            _inHand = PlanSearch.CircuitOf(Priced.Estimate, _sought) ?? All;
         }
 
         _drawn = Priced;

@@ -12,6 +12,10 @@ public static class SiteWords
         UnknownTopic.AtticAccess => "Whether the attic can be reached",
         UnknownTopic.GroundingPresent => "Whether old outlets are grounded",
         UnknownTopic.OldWiring => "What old wiring is there",
+        UnknownTopic.Ungrounded => "Old outlets have no ground",
+        UnknownTopic.KnobAndTube => "Old wiring is knob and tube",
+        UnknownTopic.AluminiumWiring => "Old circuits are of aluminium",
+        UnknownTopic.SharedNeutrals => "Old circuits share neutrals",
         UnknownTopic.PanelMake => "Make and series of the panel",
         UnknownTopic.Service => "Ampacity and condition of the service",
         UnknownTopic.Other => "Something else",
@@ -75,8 +79,8 @@ public static class SiteWords
     /// <summary>What a local rule does to the edition's.</summary>
     public static string Of(AmendmentKind kind) => kind switch
     {
-        AmendmentKind.Raise => "asks for more",
-        AmendmentKind.Relax => "waives",
+        AmendmentKind.Raise => "asks for more than",
+        AmendmentKind.Relax => "asks for less than",
         AmendmentKind.Replace => "changes the figure of",
         AmendmentKind.Add => "adds",
         AmendmentKind.WiringMethod => "asks for the method",

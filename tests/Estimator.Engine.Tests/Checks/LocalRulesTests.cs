@@ -1,4 +1,3 @@
-using Estimator.Engine.Checks;
 using Estimator.Engine.Findings;
 using Estimator.Engine.House;
 using Estimator.Engine.Rules;

@@ -23,7 +23,7 @@ public sealed class JoiningTests
         var job = SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.SinglePoleSwitch, 1), (DeviceKind.CeilingLight, 1));
         var boxes = SmallJobs.Estimate(job with { Practice = new Practice { ControlFeed = ControlFeed.AtSwitch } }).Wiring.Boxes;
         Assert.Equal((0, 1, 1), Counts(boxes.First(b => b.Use is Engine.Catalogue.BoxUse.Wall)));
-        Assert.Equal((1, 1, 1), Counts(boxes.First(b => b.Use is Engine.Catalogue.BoxUse.Luminaire)));
+        Assert.Equal((1, 1, 1), Counts(boxes.First(b => b.Id == "R1/ceiling_light-1")));
     }
 
     [Fact]

@@ -40,6 +40,41 @@ public static partial class Situations
     private static Job Pinned(Job job, int breakerA) =>
         job with { Pins = new Pins { Circuits = [new PinnedCircuit { Id = "own", Panel = "P1", BreakerA = Current.FromAmperes(breakerA), Outlets = ["unit"] }] } };
 
+    private static Job Service(ServiceWork? work) => Room(RoomKind.Utility) is var job
+        ? job with { Panels = [job.Panels[0] with { Existing = false }], Service = work }
+        : job;
+
+    // The equipment stands in a room beside the panel's.
+    private static Job Apart(EquipmentKind kind, DisconnectPlace? disconnect, Func<Equipment, Equipment>? change = null)
+    {
+        var job = Equipped(Room(RoomKind.Utility), kind, e => (change is null ? e : change(e)) with { Room = "apart", Connection = Connection.HardWired, Disconnect = disconnect });
+        return job with { Levels = [job.Levels[0] with { Rooms = [.. job.Levels[0].Rooms, Rectangle("apart", RoomKind.Garage, 16.4m, 0, 16, 12)] }] };
+    }
+
+    // A subpanel of 60 A at the far end of a long room, and a charger of 9600 VA beside it.
+    private static Job Subpanel(int feet)
+    {
+        var job = Apart(EquipmentKind.EvCharger, DisconnectPlace.WithinSight, e => e with { LoadVa = Power.FromVoltAmperes(9600), Wall = new WallSpot(2, Length.FromFeet(3)) });
+        var rooms = job.Levels[0].Rooms.Select(r => r.Id == "apart" ? r with { Size = new RectangleSize(Length.FromFeet(feet), Length.FromFeet(12)) } : r);
+        return job with
+        {
+            Levels = [job.Levels[0] with { Rooms = [.. rooms] }],
+            Panels = [.. job.Panels, new Panel { Id = "P2", Room = "apart", Wall = new WallSpot(2, Length.FromFeet(6)), RatingA = Current.FromAmperes(60), Spaces = 12, FedFrom = "P1" }],
+        };
+    }
+
+    // 16 ft by 40 in, its door in the south wall: the light in the middle hangs 20 in from the wall behind it.
+    private static Job Closet(DeviceKind light) => Room(RoomKind.Closet).With(r => r with
+    {
+        Size = new RectangleSize(Length.FromFeet(16), Length.FromInches(40)),
+        Placed = [new PlacedDevice { Id = "light", Kind = light, At = new GridPoint(Length.FromFeet(8), Length.FromInches(20)) }],
+    });
+
+    private static Job Old(UnknownTopic topic, int? allowance) => Room(RoomKind.Bedroom) with
+    {
+        Unknowns = [new Unknown { Id = "old", Topic = topic, Room = "R1", Allowance = allowance is { } dollars ? Money.FromDollars(dollars) : null }],
+    };
+
     private static Room Rectangle(string id, RoomKind kind, decimal x, decimal y, decimal width, decimal depth, params ReadOnlySpan<DeviceCount> counts) => new()
     {
         Id = id,

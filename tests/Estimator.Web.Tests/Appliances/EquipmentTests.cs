@@ -22,6 +22,8 @@ public sealed class EquipmentTests : WebContext
         { "Own circuit, Clothes dryer", "no", e => $"{e.OwnCircuit}", "False" },
         { "Burns fuel, Clothes dryer", true, e => $"{e.BurnsFuel}", "True" },
         { "Owner supplies, Clothes dryer", false, e => $"{e.OwnerSupplied}", "False" },
+        { "Cut off by, Clothes dryer", nameof(DisconnectPlace.Lockable), e => $"{e.Disconnect}", "Lockable" },
+        { "Inverter unit, Clothes dryer", true, e => $"{e.Inverter}", "True" },
         { "There already and wired, Clothes dryer", true, e => $"{e.Existing}", "True" },
     };
 

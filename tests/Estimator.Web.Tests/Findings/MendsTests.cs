@@ -1,5 +1,8 @@
+using Estimator.Engine.Edits;
 using Estimator.Engine.Findings;
 using Estimator.Engine.House;
+using Estimator.Engine.JobFiles;
+using Estimator.TestKit.Editions;
 using Estimator.Web.Catalogues;
 using Estimator.Web.Findings;
 using Estimator.Web.Jobs;
@@ -38,6 +41,53 @@ public sealed class MendsTests
         }
 
         Assert.DoesNotContain(Findings(job), f => f.Code == code && f.Where[0] == where);
+    }
+
+    public static TheoryData<string, CodeEdition, string> Mended => new()
+    {
+        { "bath_receptacle_7_ft_from_basin", CodeEdition.Nec2023, "bath-receptacle" },
+        { "island_bare", CodeEdition.Nec2023, "island-provision" },
+        { "island_receptacle_8_in_below_top", CodeEdition.Nec2026, "below-counter" },
+        { "counter_receptacle_30_in_above_top", CodeEdition.Nec2023, "counter-height" },
+        { "house_with_front_receptacle", CodeEdition.Nec2020, "outdoor-receptacles" },
+        { "furnace_without_receptacle", CodeEdition.Nec2023, "service-receptacle" },
+        { "furnace_with_plain_receptacle", CodeEdition.Nec2020, "service-receptacle" },
+        { "utility_dark", CodeEdition.Nec2017, "equipment-light" },
+        { "switch_7_ft_high", CodeEdition.Nec2023, "switch-height" },
+        { "stair_switched_below_alone", CodeEdition.Nec2023, "stair-control" },
+        { "stair_with_one_dimmer", CodeEdition.Nec2023, "stair-dimmer" },
+        { "small_appliance_circuit_with_a_light", CodeEdition.Nec2023, "circuit-other-outlets" },
+        { "fastened_1500_va_beside_receptacles", CodeEdition.Nec2023, "permissible-loads" },
+        { "furnace_on_shared_circuit", CodeEdition.Nec2023, "heating-circuit" },
+        { "range_12_kw_on_30_a", CodeEdition.Nec2023, "range-circuit" },
+        { "water_heater_4500_va_on_20_a", CodeEdition.Nec2023, "continuous-load" },
+        { "water_heater_4500_va_on_40_a", CodeEdition.Nec2023, "appliance-device" },
+        { "air_conditioner_on_50_a_marked_40", CodeEdition.Nec2023, "nameplate" },
+        { "receptacle_of_the_owner", CodeEdition.Nec2023, "tamper-resistant" },
+        { "garage_door_to_bedroom_floor", CodeEdition.Nec2023, "co-alarm" },
+        { "air_conditioner_with_lock", CodeEdition.Nec2023, "ac-disconnect" },
+        { "water_heater_without_disconnect", CodeEdition.Nec2023, "appliance-disconnect" },
+        { "charger_without_disconnect", CodeEdition.Nec2026, "ev-disconnect" },
+        { "service_cut_off_in_the_panel", CodeEdition.Nec2020, "emergency-disconnect" },
+        { "service_with_emergency_disconnect", CodeEdition.Nec2026, "service-outdoors" },
+        { "closet_light_20_in_from_wall", CodeEdition.Nec2023, "closet-light" },
+        { "knob_and_tube", CodeEdition.Nec2023, "old-wiring" },
+    };
+
+    // One step mends it, the job is still one, and one step back is the job that was.
+    [Theory]
+    [MemberData(nameof(Mended))]
+    public void For_FindingOfASituation_IsMendedInOneStepAndUndoneInOne(string situation, CodeEdition edition, string code)
+    {
+        var job = Situations.Of(situation, edition);
+        var mend = Mends.For(Findings(job).First(f => f.Code == code && f.Severity is not Severity.Note), job);
+        Assert.NotNull(mend);
+
+        var edit = JobEditing.Between(job, mend.Change(job), "e", mend.Title);
+        var mended = JobEditing.Apply(job, edit).Job;
+        Assert.Empty(JobFile.Read(JobFile.Write(mended), "mended").Problems);
+        Assert.DoesNotContain(Findings(mended), f => f.Code == code && f.Severity is not Severity.Note);
+        Assert.Equal(JobFile.Write(job), JobFile.Write(JobEditing.Apply(mended, JobEditing.Inverse(edit)).Job));
     }
 
     private static System.Collections.Immutable.ImmutableArray<Finding> Findings(Job job) => Engine.JobEstimate.Compute(job, CatalogueShelf.BuiltIn().Parts, Engine.Wiring.SearchDepth.Quick).Findings;

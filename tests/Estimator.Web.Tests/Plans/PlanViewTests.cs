@@ -117,5 +117,35 @@ public sealed class PlanViewTests : WebContext
         Assert.Contains("210.52", view.Find(".card").TextContent, StringComparison.Ordinal);
     }
 
-    private IRenderedComponent<PlanView> Draw(PricedJob priced) => Render<PlanView>(p => p.Add(v => v.Priced, priced));
+    // Bedroom 1 and its first receptacle are on the second floor; the plan opens on the first.
+    [Fact]
+    public async Task Find_OfARoomAndADevice_TurnsToTheirLevelAndMarksThem()
+    {
+        var priced = await OpenSampleAsync("two-storey-house");
+        var view = Draw(priced, "bed1", "bed1/duplex_receptacle-1");
+        Assert.Contains("Bedroom 1", view.Find(".stage svg").TextContent, StringComparison.Ordinal);
+        Assert.Single(view.FindAll("path.sought"));
+        Assert.Single(view.FindAll("circle.sought"));
+        Assert.Empty(Draw(priced).FindAll(".sought"));
+    }
+
+    [Fact]
+    public async Task Find_OfACircuit_TakesItInHand()
+    {
+        var priced = await OpenSampleAsync();
+        Assert.Equal("true", Draw(priced, priced.Estimate.Wiring.Circuits[1].Id).Find("[data-circuit='2']").GetAttribute("aria-pressed"));
+    }
+
+    [Fact]
+    public async Task Finding_InTheList_LeadsToItsPlaceOnThePlan()
+    {
+        await OpenSampleAsync();
+        await Desk.EditAsync("Fewer", j => RoomActs.With(j, "family", r => r with { Counts = [.. r.Counts.Where(c => c.Kind is not DeviceKind.DuplexReceptacle)] }), Token);
+        var priced = await PricedAsync();
+        var finding = priced.Estimate.Findings.First(f => f.Code == "receptacle-spacing");
+        var row = Render<Web.Findings.FindingRow>(p => p.Add(r => r.Finding, finding).Add(r => r.Priced, priced).Add(r => r.Number, 1));
+        Assert.Equal("/jobs/basement-finish/plan?find=family", row.FindAll("a").Single(a => a.TextContent == "Show on plan").GetAttribute("href"));
+    }
+
+    private IRenderedComponent<PlanView> Draw(PricedJob priced, params string[] find) => Render<PlanView>(p => p.Add(v => v.Priced, priced).Add(v => v.Find, find));
 }

@@ -145,7 +145,10 @@ public sealed class SiteTests : WebContext
 
     [Theory]
     [InlineData("another figure", AmendmentKind.Replace, "the checks follow it")]
+    [InlineData("a stricter figure", AmendmentKind.Raise, "the checks follow it")]
+    [InlineData("a laxer figure", AmendmentKind.Relax, "the checks follow it")]
     [InlineData("a waiver", AmendmentKind.Relax, "the checks follow it")]
+    [InlineData("a rule of another edition", AmendmentKind.Add, "the checks follow it")]
     [InlineData("a rule of the place", AmendmentKind.Add, "not judged; the inspector does")]
     [InlineData("a wiring method", AmendmentKind.WiringMethod, "the runs follow it")]
     public async Task LocalRule_Added_SaysWhetherChecksFollowIt(string act, AmendmentKind kind, string followed)
@@ -158,6 +161,36 @@ public sealed class SiteTests : WebContext
 
         Assert.Equal(kind, Assert.Single(Desk.Job.Code.Amendments).Kind);
         part.WaitForAssertion(() => Assert.Contains(followed, part.Find("tbody tr").TextContent, StringComparison.Ordinal));
+    }
+
+    // The sample hangs its panel on a 10 ft wall with room to work before it; 200 A is more than its service, and 230.79(C) asks for 100 A.
+    [Fact]
+    public async Task LocalRule_TurnedToAnotherRule_TakesItsFigureAndIsFound()
+    {
+        await OpenSampleAsync();
+        var part = Render<CodePart>();
+        await EntryFields.PressAsync(part, "a stricter figure");
+
+        await EntryFields.StateAsync(part, "Rule", "service-least");
+        Assert.Equal(("service-least", 100m), (Desk.Job.Code.Amendments[0].Rule, Desk.Job.Code.Amendments[0].Value));
+        await EntryFields.StateAsync(part, "Figure", "300 A");
+        Assert.Contains((await PricedAsync()).Estimate.Findings, f => f.Code == "service-least");
+
+        await Desk.UndoAsync();
+        Assert.Equal(100m, Desk.Job.Code.Amendments[0].Value);
+    }
+
+    [Fact]
+    public async Task LocalRule_RelaxedWithoutItsFigure_IsNoWaiver()
+    {
+        await OpenSampleAsync();
+        var part = Render<CodePart>();
+        await EntryFields.PressAsync(part, "a laxer figure");
+
+        await EntryFields.StateAsync(part, "Figure", "");
+
+        Assert.Contains("add a waiver", part.Find(".wrong").TextContent, StringComparison.Ordinal);
+        Assert.NotNull(Assert.Single(Desk.Job.Code.Amendments).Value);
     }
 
     [Fact]

@@ -72,6 +72,7 @@ internal static class BoxForming
     {
         DeviceKind.RecessedLight or DeviceKind.ExhaustFan => BoxUse.OwnHousing,
         DeviceKind.CeilingFan => BoxUse.Fan,
+        DeviceKind.CeilingLight when FanBoxes.AskedFor(layout.House.Job.Code, layout.House.Rooms[device.Place.Room].Source.Kind) && device.Place.Mount is Mount.Ceiling => BoxUse.Fan,
         DeviceKind.Receptacle240V => BoxUse.Appliance,
         _ when IsOutdoors(layout, device) => BoxUse.Weatherproof,
         DeviceKind.CeilingLight or DeviceKind.WallLight or DeviceKind.SmokeAlarm or DeviceKind.CoAlarm or DeviceKind.SmokeCoAlarm => BoxUse.Luminaire,

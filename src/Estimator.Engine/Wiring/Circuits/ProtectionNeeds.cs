@@ -9,10 +9,10 @@ namespace Estimator.Engine.Wiring.Circuits;
 internal static class ProtectionNeeds
 {
     /// <summary>Whether an outlet of the box must have ground-fault protection.</summary>
-    internal static bool GroundFault(HouseLayout layout, DraftBox draft) => Any(layout, draft, ProtectionRules.GroundFault);
+    internal static bool GroundFault(HouseLayout layout, DraftBox draft) => Holds(layout, "ground-fault-protection") && Any(layout, draft, ProtectionRules.GroundFault);
 
     /// <summary>Whether an outlet or device of the box must have arc-fault protection.</summary>
-    internal static bool ArcFault(HouseLayout layout, DraftBox draft) => Any(layout, draft, ProtectionRules.ArcFault);
+    internal static bool ArcFault(HouseLayout layout, DraftBox draft) => Holds(layout, "arc-fault-protection") && Any(layout, draft, ProtectionRules.ArcFault);
 
     /// <summary>Whether the box protects itself and what it feeds: its receptacle has ground-fault protection built in.</summary>
     internal static bool ProtectsItself(HouseLayout layout, DraftBox draft) =>
@@ -21,6 +21,9 @@ internal static class ProtectionNeeds
     /// <summary>Whether a receptacle with ground-fault protection could stand in the box.</summary>
     internal static bool TakesGroundFaultReceptacle(HouseLayout layout, DraftBox draft) => draft.Devices.Length == 1
         && layout.Devices[draft.Devices[0]].Kind is DeviceKind.DuplexReceptacle or DeviceKind.GfciReceptacle;
+
+    // A local rule may waive the protection, and then nobody pays for it.
+    private static bool Holds(HouseLayout layout, string rule) => LocalRules.InForce(layout.House.Job.Code, CodeRules.For(rule, layout.House.Job.Code.Edition));
 
     private static bool Any(HouseLayout layout, DraftBox draft, Func<CodeBasis, OutletPlace, ProtectionRule> rule)
     {

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using Estimator.Engine.House;
-using Estimator.Engine.Rules;
 
-namespace Estimator.Engine.Checks;
+namespace Estimator.Engine.Rules;
 
 /// <summary>What a local amendment does to each judged rule. The only place that says so; what it can't do is listed as unjudged.</summary>
 /// <remarks>
