@@ -20,10 +20,15 @@ internal static class CircuitNames
             return source.Name.Length > 0 ? source.Name : Words(source.Kind.ToString());
         }
 
-        var rooms = boxes.Select(b => layout.House.Rooms[drafts[b].Place.Room].Source.Called()).Distinct().ToList();
+        var rooms = boxes.Select(b => PlaceOf(layout, drafts[b])).Distinct().ToList();
         var more = rooms.Count > RoomsNamed ? $" and {rooms.Count - RoomsNamed} more" : "";
         return $"{KindWords(circuit.Group.Kind)}: {string.Join(", ", rooms.Take(RoomsNamed))}{more}";
     }
+
+    // What hangs outside is looked for outside, whatever room its wall belongs to.
+    private static string PlaceOf(HouseLayout layout, DraftBox box) => box.Devices.Any(d => layout.Devices[d].Serves is ServedPlace.Outdoors)
+        ? "Outside"
+        : layout.House.Rooms[box.Place.Room].Source.Called();
 
     internal static string KindWords(CircuitKind kind) => kind switch
     {
