@@ -27,6 +27,7 @@ public sealed class RecalculatedBooks
     {
         Bid("basement", SampleEstimates.Basement);
         Bid("house", SampleEstimates.House);
+        Bid("service", SampleEstimates.Service);
         Changed("basement", SampleEstimates.Basement);
         Changed("house", SampleEstimates.House);
         foreach (var (name, text) in HostileTexts.All)

@@ -64,6 +64,10 @@ internal static class LaborSheet
         page.Explained(row, 9, index[labor.Total.Node], total: true);
         page.CallIt(HoursName, row, 7);
         formulas.Holds(labor.Total.Node, HoursName);
+        if (labor.WaitDays is { } days)
+        {
+            page.Put(row + 1, 1, FormattableString.Invariant($"The utility lets wait {days.Value:0} days on the calendar; no hours are charged for them."), styles.Subtitle);
+        }
     }
 
     private static void Factors(SheetPage page, List<ExplanationNode> factors, LiveFormula formulas, ExplanationIndex index, int row)

@@ -4,6 +4,7 @@ using Estimator.Engine;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.Loads;
 using Estimator.Engine.Panels;
+using Estimator.Engine.Wiring.Circuits;
 
 namespace Estimator.Documents.Tables;
 
@@ -17,6 +18,11 @@ internal static class PanelTables
             .Concat(s.FreeSpaces.Select(n => (Space: n, Row: (string[])[s.PanelId, Csv.Number(n), Leg(n), "", "", "", "", "", "free", .. Legs(s), ""])))
             .OrderBy(x => x.Space).Select(x => x.Row).Concat(s.Unplaced.Select(b => (string[])
             [s.PanelId, "", "", Csv.Number(b.BreakerA), Csv.Number(b.Poles), "", b.Id, b.Name, "no space", Csv.Number(b.LoadVa.Value), "", "", "", "", Node(b.LoadVa.Node)]))));
+
+    /// <summary>The spaces and the leg of a circuit; empty where its panel has no space for it.</summary>
+    internal static IEnumerable<string> Place(JobEstimate estimate, Circuit circuit) =>
+        estimate.Schedules[estimate.Layout.Panels[circuit.Panel].Source.Id].Breakers.FirstOrDefault(b => b.Breaker.Id == circuit.Id) is { } placed
+            ? [string.Join(" ", placed.Spaces), JsonNamingPolicy.SnakeCaseLower.ConvertName(placed.Leg.ToString())] : ["", ""];
 
     /// <summary>Every line of every calculation.</summary>
     internal static string Loads(JobEstimate estimate) => Csv.Write(

@@ -82,7 +82,8 @@ public sealed partial class DwellingLoads
         var total = Add("total_va", method == "feeder" ? "Load of the feeder" : "Load", load);
         var exact = Add("exact_amperes", "In amperes", page.Compute(Operation.Quotient, "load-amperes", "Load in amperes", Unit.Amperes, total, input.Volts));
         var whole = Add("amperes", "In whole amperes", WholeAmperes(page, exact), "amperes");
-        return new LoadWorksheet(method, article, [.. _lines], total, exact, whole, heatUsed) { Notes = [.. _notes] };
+        // What the neutral carries stands apart, after the load itself.
+        return new LoadWorksheet(method, article, [.. _lines.OrderBy(l => l.Id.StartsWith("neutral_", StringComparison.Ordinal))], total, exact, whole, heatUsed) { Notes = [.. _notes] };
     }
 
     /// <summary>Whole amperes: a fraction under a half is dropped, otherwise the next whole.</summary>

@@ -85,7 +85,7 @@ internal sealed class PanelWork(HouseLayout layout, WiringPlan wiring, PartsCata
 
     private void Feeder(Feeder feeder)
     {
-        lines.Add(feeder.ItemId, feeder.Total, feeder.To);
+        lines.Add(feeder.ItemId, page.Compute(Operation.Because, "feeder-cable", "Cable of the feeder, sized by its breaker", Unit.Length, feeder.Total, feeder.BreakerA, feeder.AmpacityA), feeder.To);
         lines.AddOne($"breaker-2-{feeder.BreakerA.Value:0}-plain", "Breaker of the feeder", feeder.From);
         lines.Add("cable-clamp", page.Constant("Clamps of the feeder, one at each panel", 2, Unit.Each), feeder.To);
         if (!feeder.Fished)

@@ -14,6 +14,7 @@ internal sealed class ServiceParts(Job job, ServiceWork work, LineCollecting lin
     private const string Where = "service";
 
     private readonly List<Finding> _findings = [];
+    private Fact _sized;
 
     private int Year => (int)job.Code.Edition;
 
@@ -30,6 +31,7 @@ internal sealed class ServiceParts(Job job, ServiceWork work, LineCollecting lin
             return [Say("service-too-large", $"The tables of services end below {rating:0} A: such a service is for an engineer and the utility. Nothing of it is counted here.", "310.12")];
         }
 
+        _sized = row.Read(page, Unit.Amperes, "rating_a");
         var size = WireSize.Parse(row.Text(work.Metal is ConductorMetal.Copper ? "copper" : "aluminium")).Value;
         One($"meter-base-{meter}", "Meter base");
         Entrance(size);
@@ -53,7 +55,7 @@ internal sealed class ServiceParts(Job job, ServiceWork work, LineCollecting lin
         var overhead = work.Entrance is ServiceEntrance.Overhead;
         var row = overhead ? ServicePartRules.OverheadFeet : ServicePartRules.UndergroundFeet;
         One(overhead ? "service-mast" : "service-riser", overhead ? "Mast with weatherhead" : "Riser to the meter");
-        lines.Add(Item("service-conductors", size), work.ConductorLength is { } own ? page.Given("$.service.conductor_length", row.Label, own) : row.ReadFeet(page), Where);
+        Run(Item("service-conductors", size), work.ConductorLength is { } own ? page.Given("$.service.conductor_length", row.Label, own) : row.ReadFeet(page));
     }
 
     private void Disconnect(WireSize size, int disconnect)
@@ -67,7 +69,7 @@ internal sealed class ServiceParts(Job job, ServiceWork work, LineCollecting lin
         One($"{(service ? "service-disconnect" : "emergency-disconnect")}-{disconnect}", service ? "Service disconnect outdoors" : "Emergency disconnect outdoors, 230.85");
         One("disconnect-label", "Label of the disconnect");
         var length = work.DisconnectToPanel is { } own ? page.Given("$.service.disconnect_to_panel", "Conductors to the panel", own) : ServicePartRules.DisconnectToPanelFeet.ReadFeet(page);
-        lines.Add(Item(service ? "panel-feed" : "service-conductors", size), length, Where);
+        Run(Item(service ? "panel-feed" : "service-conductors", size), length);
         if (service)
         {
             One("ground-bar", "Bar that keeps grounds and neutrals apart");
@@ -83,19 +85,19 @@ internal sealed class ServiceParts(Job job, ServiceWork work, LineCollecting lin
         if (rods.Value > 0)
         {
             lines.Add("ground-rod", rods, Where);
-            lines.Add(Conductor(ElectrodeConductors.ToRods(size, work.Metal)), TakeoffRules.ElectrodeConductor.ReadFeet(page), Where);
+            Run(Conductor(ElectrodeConductors.ToRods(size, work.Metal)), TakeoffRules.ElectrodeConductor.ReadFeet(page));
         }
 
         if (work.ConcreteEncased)
         {
             One("electrode-clamp", "Clamp at the concrete-encased electrode");
-            lines.Add(Conductor(ElectrodeConductors.ToConcrete(size, work.Metal)), ServicePartRules.EncasedFeet.ReadFeet(page), Where);
+            Run(Conductor(ElectrodeConductors.ToConcrete(size, work.Metal)), ServicePartRules.EncasedFeet.ReadFeet(page));
         }
 
         if (work.WaterPipe)
         {
             One("water-pipe-clamp", "Clamp at the metal water pipe");
-            lines.Add(Conductor(ElectrodeConductors.For(size, work.Metal)), ServicePartRules.WaterPipeFeet.ReadFeet(page), Where);
+            Run(Conductor(ElectrodeConductors.For(size, work.Metal)), ServicePartRules.WaterPipeFeet.ReadFeet(page));
         }
 
         if (rods.Value == 0 && !work.ConcreteEncased && !work.WaterPipe)
@@ -116,6 +118,10 @@ internal sealed class ServiceParts(Job job, ServiceWork work, LineCollecting lin
             One("temporary-power", "Temporary power");
         }
     }
+
+    // A length of a conductor, which has its size by the rating of the service.
+    private void Run(string item, Fact length) =>
+        lines.Add(item, page.Compute(Operation.Because, "service-conductor", "Length of a conductor that is sized by the service", Unit.Length, length, _sized), Where);
 
     private void One(string item, string label) => lines.AddOne(item, label, Where);
 

@@ -10,9 +10,9 @@ namespace Estimator.Documents.Tests.Pricing;
 public sealed class BidWorkbookTests(RecalculatedBooks books)
 {
     public static TheoryData<string> Bids =>
-        ["basement", "house", "basement_changed", "house_changed", .. RecalculatedBooks.Seeds.Select(s => $"random_{s}")];
+        ["basement", "house", "service", "basement_changed", "house_changed", .. RecalculatedBooks.Seeds.Select(s => $"random_{s}")];
 
-    public static TheoryData<string> Unchanged => ["basement", "house", .. RecalculatedBooks.Seeds.Select(s => $"random_{s}")];
+    public static TheoryData<string> Unchanged => ["basement", "house", "service", .. RecalculatedBooks.Seeds.Select(s => $"random_{s}")];
 
     [Theory]
     [MemberData(nameof(Bids))]
@@ -46,6 +46,22 @@ public sealed class BidWorkbookTests(RecalculatedBooks books)
         var formulas = BookCells.Formulas(books[book]).ToList();
         Assert.True(formulas.Count > 60, $"{formulas.Count} formulas are too few");
         Assert.All(formulas, f => Assert.InRange(books.Number(book, f.Sheet, f.Row, f.Column) - BookCells.Number(f.Shown), -0.000001m, 0.000001m));
+    }
+
+    [Theory]
+    [InlineData("Takeoff", "Meter base, 125 A")]
+    [InlineData("Takeoff", "Tandem breaker, two 15 A circuits in one space")]
+    [InlineData("Takeoff", "Circuit moved to another panel: named, extended within 6 ft, spliced")]
+    [InlineData("Takeoff", "Temporary power: pedestal with protected receptacles, set and taken away")]
+    [InlineData("Labor", "Service mast: conduit, weatherhead, roof flashing, straps")]
+    [InlineData("Labor", "The utility lets wait 12 days on the calendar; no hours are charged for them.")]
+    [InlineData("Takeoff", "NM-B cable 4/3 with ground")]
+    public void ServiceWork_StandsInTheSheets(string sheet, string words)
+    {
+        using var book = BookCells.Open(books["service"]);
+        var sheets = book.Worksheets.Select(s => s.Name).ToList();
+        Assert.True(sheets.Contains(sheet), string.Join(", ", sheets));
+        Assert.Contains(book.Worksheet(sheet).CellsUsed(), c => c.GetString() == words);
     }
 
     [Theory]

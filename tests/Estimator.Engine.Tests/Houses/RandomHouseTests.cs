@@ -26,6 +26,8 @@ public sealed class RandomHouseTests
         [HouseFeatures.Equipment] = 0.3,
         [HouseFeatures.OldWork] = 0.1,
         [HouseFeatures.HalfFullPanel] = 0.05,
+        [HouseFeatures.TwoPanels] = 0.05,
+        [HouseFeatures.Service] = 0.04,
     };
 
     [Fact]
@@ -63,6 +65,6 @@ public sealed class RandomHouseTests
             return [$"{e.GetType().Name}: {e.Message} {e.StackTrace?.Split('\n').FirstOrDefault()}"];
         }
 
-        return WiringInvariants.Problems(estimate).Concat(estimate.Wiring.Circuits.SelectMany(c => new CircuitTester(estimate, c).Problems())).Concat(ExplanationCheck.Problems(estimate.Book)).Concat(SumCheck.Problems(estimate));
+        return WiringInvariants.Problems(estimate).Concat(PanelInvariants.Problems(estimate)).Concat(estimate.Wiring.Circuits.SelectMany(c => new CircuitTester(estimate, c).Problems())).Concat(ExplanationCheck.Problems(estimate.Book)).Concat(SumCheck.Problems(estimate));
     }
 }

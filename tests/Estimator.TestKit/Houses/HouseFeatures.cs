@@ -21,6 +21,7 @@ public enum HouseFeatures
     PlacedDevices = 1 << 11,
     TwoPanels = 1 << 12,
     Outdoors = 1 << 13,
+    Service = 1 << 14,
 }
 
 /// <summary>Finds the features of a job.</summary>
@@ -45,6 +46,7 @@ public static class HouseFeaturesOf
         Add(job.Panels.Any(p => p.Circuits.Sum(c => c.Poles) * 2 >= p.Spaces), HouseFeatures.HalfFullPanel);
         Add(rooms.Any(r => !r.Placed.IsEmpty), HouseFeatures.PlacedDevices);
         Add(job.Panels.Length > 1, HouseFeatures.TwoPanels);
+        Add(job.Service is not null, HouseFeatures.Service);
         Add(rooms.Any(r => r.Kind is RoomKind.Outdoors), HouseFeatures.Outdoors);
         return features;
     }

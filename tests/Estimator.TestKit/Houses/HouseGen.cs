@@ -39,6 +39,7 @@ public sealed class HouseGen : Gen<Job>
             Levels = built,
             Panels = [.. PanelGen.Panels(rooms, draw)],
             Equipment = [.. PanelGen.Equipment(rooms, draw)],
+            Service = PanelGen.Service(draw),
             Practice = new Practice
             {
                 MixLightsAndReceptacles = draw.Chance(25) ? true : null,

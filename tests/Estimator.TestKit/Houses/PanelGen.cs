@@ -9,7 +9,7 @@ internal static class PanelGen
 {
     internal static IEnumerable<Panel> Panels(ImmutableArray<Room> rooms, Draw draw)
     {
-        var existing = draw.Chance(35);
+        var (existing, sub) = (draw.Chance(35), draw.Chance(14));
         yield return new Panel
         {
             Id = "P1",
@@ -20,12 +20,13 @@ internal static class PanelGen
             TandemSpaces = draw.Chance(20) ? 6 : 0,
             Existing = existing,
             Make = draw.Chance(50) ? "A make" : null,
-            Circuits = existing ? [.. Enumerable.Range(1, draw.Int(8, 16)).Select(i => Old(i, draw))] : [],
+            Circuits = existing || draw.Chance(10) ? [.. Enumerable.Range(1, draw.Int(8, 16)).Select(i => Old(i, sub, draw))] : [],
+            NoNewCircuits = sub && draw.Chance(50),
         };
-        if (draw.Chance(8))
+        if (sub)
         {
             var room = rooms[^1];
-            yield return new Panel { Id = "P2", Room = room.Id, At = RoomFilling.OnWall(room, draw), RatingA = Current.FromAmperes(60), Spaces = 12, FedFrom = "P1" };
+            yield return new Panel { Id = "P2", Room = room.Id, At = RoomFilling.OnWall(room, draw), RatingA = Current.FromAmperes(draw.Pick(60, 100, 125)), Spaces = 12, FedFrom = "P1", Existing = draw.Chance(15) };
         }
     }
 
@@ -49,11 +50,25 @@ internal static class PanelGen
         }
     }
 
-    private static ExistingCircuit Old(int number, Draw draw) => new()
+    internal static ServiceWork? Service(Draw draw) => !draw.Chance(12) ? null : new ServiceWork
+    {
+        RatingA = draw.Chance(50) ? Current.FromAmperes(draw.Pick(100, 150, 200, 400)) : null,
+        Entrance = draw.Chance(50) ? ServiceEntrance.Overhead : ServiceEntrance.Underground,
+        Metal = draw.Chance(30) ? ConductorMetal.Copper : ConductorMetal.Aluminium,
+        ConcreteEncased = draw.Chance(40),
+        WaterPipe = draw.Chance(40),
+        Replaces = draw.Chance(50),
+        TemporaryPower = draw.Chance(20),
+    };
+
+    private static ExistingCircuit Old(int number, bool sub, Draw draw) => new()
     {
         Id = $"old-{number}",
         BreakerA = Current.FromAmperes(draw.Pick(15, 20, 30)),
         Poles = draw.Chance(20) ? 2 : 1,
         LoadVa = draw.Chance(50) ? Power.FromVoltAmperes(900) : null,
+        Space = draw.Chance(40) ? draw.Int(1, 20) : null,
+        NewTandem = draw.Chance(10),
+        MovedTo = sub && draw.Chance(15) ? "P2" : null,
     };
 }
