@@ -1,5 +1,6 @@
 using Estimator.Engine;
 using Estimator.Engine.House;
+using Estimator.Engine.Wiring.Feeders;
 using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.TestKit;
@@ -15,6 +16,8 @@ public static class SumCheck
 
     private static bool InConduit(Run run) => run.Cable.Method is WiringMethod.Emt or WiringMethod.BuriedConduit;
 
+    private static bool InConduit(Feeder feeder) => feeder.Method is WiringMethod.Emt or WiringMethod.BuriedConduit;
+
     private static IEnumerable<(string What, decimal Whole, decimal Parts)> Wholes(JobEstimate estimate)
     {
         var (wiring, lines) = (estimate.Wiring, estimate.Takeoff.Lines.ToLookup(l => l.ItemId, l => l.Quantity.Value));
@@ -24,9 +27,11 @@ public static class SumCheck
         }
 
         var conduit = wiring.Runs.Where(InConduit).ToList();
-        yield return ("conduit in feet", estimate.Takeoff.Lines.Where(l => l.Category == "conduit" && l.Unit == "foot").Sum(l => l.Quantity.Value), conduit.Sum(r => r.Path.Horizontal.Value + r.Path.Vertical.Value) / NanometresPerFoot);
-        yield return ("wire in conduit in feet", estimate.Takeoff.Lines.Where(l => l.Category == "wire").Sum(l => l.Quantity.Value), conduit.Sum(r => r.Total.Value * r.Conductors.Length) / NanometresPerFoot);
-        foreach (var cable in wiring.Runs.Except(conduit).Select(r => (r.Cable.ItemId, r.Total)).Concat(wiring.Feeders.Select(f => (f.ItemId, f.Total))).GroupBy(r => r.ItemId))
+        var feeders = wiring.Feeders.Where(InConduit).ToList();
+        const int FeederConductors = 4;
+        yield return ("conduit in feet", estimate.Takeoff.Lines.Where(l => l.Category == "conduit" && l.Unit == "foot").Sum(l => l.Quantity.Value), (conduit.Sum(r => r.Path.Horizontal.Value + r.Path.Vertical.Value) + feeders.Sum(f => f.Path.Horizontal.Value + f.Path.Vertical.Value)) / NanometresPerFoot);
+        yield return ("wire in conduit in feet", estimate.Takeoff.Lines.Where(l => l.Category == "wire").Sum(l => l.Quantity.Value), (conduit.Sum(r => r.Total.Value * r.Conductors.Length) + feeders.Sum(f => f.Total.Value * FeederConductors)) / NanometresPerFoot);
+        foreach (var cable in wiring.Runs.Except(conduit).Select(r => (r.Cable.ItemId, r.Total)).Concat(wiring.Feeders.Except(feeders).Select(f => (f.ItemId, f.Total))).GroupBy(r => r.ItemId))
         {
             yield return ($"{cable.Key} in feet", lines[cable.Key].Sum(), cable.Sum(r => r.Total.Value) / NanometresPerFoot);
         }
@@ -36,7 +41,7 @@ public static class SumCheck
             yield return ($"{box.Key} boxes", lines[box.Key].Sum(), box.Count());
         }
 
-        yield return ("bored holes", lines["bored-hole"].Sum(), wiring.Runs.Where(r => !r.Fished || InConduit(r)).Sum(r => r.Path.Bores.Value) + wiring.Feeders.Where(f => !f.Fished).Sum(f => f.Path.Bores.Value));
+        yield return ("bored holes", lines["bored-hole"].Sum(), wiring.Runs.Where(r => !r.Fished || InConduit(r)).Sum(r => r.Path.Bores.Value) + wiring.Feeders.Where(f => !f.Fished || InConduit(f)).Sum(f => f.Path.Bores.Value));
         yield return ("hours by item", estimate.Labor.Total.Value, estimate.Labor.Lines.Sum(l => l.Hours.Value));
         yield return ("hours by phase", estimate.Labor.Total.Value, estimate.Labor.ByPhase.Sum(p => p.Value.Value));
         yield return ("dollars of what is bought", estimate.Purchase.Total.Value, estimate.Purchase.Lines.Sum(l => l.Cost?.Value.ToDollars() ?? 0));

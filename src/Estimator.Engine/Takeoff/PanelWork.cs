@@ -5,6 +5,7 @@ using Estimator.Engine.Layout;
 using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring;
 using Estimator.Engine.Wiring.Feeders;
+using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Takeoff;
 
@@ -85,13 +86,27 @@ internal sealed class PanelWork(HouseLayout layout, WiringPlan wiring, PartsCata
 
     private void Feeder(Feeder feeder)
     {
-        lines.Add(feeder.ItemId, page.Compute(Operation.Because, "feeder-cable", "Cable of the feeder, sized by its breaker", Unit.Length, feeder.Total, feeder.BreakerA, feeder.AmpacityA), feeder.To);
         lines.AddOne($"breaker-2-{feeder.BreakerA.Value:0}-plain", "Breaker of the feeder", feeder.From);
-        lines.Add("cable-clamp", page.Constant("Clamps of the feeder, one at each panel", 2, Unit.Each), feeder.To);
+        if (RunMethods.Raceway(feeder.Method) is { } raceway)
+        {
+            new RacewayParts(lines, page).Add(new PulledConductors(feeder.Path, Sized(feeder), feeder.Wire, (int)FeederRules.Conductors.Number(), feeder.Ground, feeder.To), raceway);
+            return;
+        }
+
+        lines.Add(feeder.ItemId, Sized(feeder), feeder.To);
+        var armored = feeder.Method is WiringMethod.Mc;
+        lines.Add(armored ? "mc-connector" : "cable-clamp", page.Constant("Connectors of the feeder, one at each panel", 2, Unit.Each), feeder.To);
+        if (armored)
+        {
+            lines.Add("mc-bushing", page.Constant("Bushings of the feeder, one at each panel", 2, Unit.Each), feeder.To);
+        }
+
         if (!feeder.Fished)
         {
-            lines.Add("staple", Support.Fasteners(page, feeder.Path), feeder.To);
+            lines.Add(armored ? "mc-strap" : "staple", armored ? Support.OfArmored(page, feeder.Path) : Support.Fasteners(page, feeder.Path), feeder.To);
             lines.Add("bored-hole", feeder.Path.Bores, feeder.To);
         }
     }
+
+    private Fact Sized(Feeder feeder) => page.Compute(Operation.Because, "feeder-cable", "Length of the feeder, sized by its breaker", Unit.Length, feeder.Total, feeder.BreakerA, feeder.AmpacityA);
 }

@@ -10,6 +10,7 @@ using Estimator.Engine.Wiring;
 using Estimator.Engine.Wiring.Boxes;
 using Estimator.Engine.Wiring.Circuits;
 using Estimator.Engine.Wiring.Joints;
+using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Takeoff;
 
@@ -68,7 +69,7 @@ public sealed class QuantityTakeoff
         "Devices, luminaires, alarms and equipment outlets", _layout.Devices.Length + _layout.Equipment.Length, Unit.Each);
 
     private ImmutableSortedDictionary<string, Fact> Fished() => _wiring.Runs.Where(r => r.Fished).Select(r => (r.Cable.ItemId, r.Total))
-        .Concat(_wiring.Feeders.Where(f => f.Fished).Select(f => (f.ItemId, f.Total))).GroupBy(r => r.ItemId, StringComparer.Ordinal)
+        .Concat(_wiring.Feeders.Where(f => f.Fished && RunMethods.Raceway(f.Method) is null).Select(f => (f.ItemId, f.Total))).GroupBy(r => r.ItemId, StringComparer.Ordinal)
         .ToImmutableSortedDictionary(
             g => g.Key,
             g => _page.Compute(Operation.InFeet, "fished-feet", "Cable fished in finished walls", Unit.Feet, _page.Sum("fished", "Cable fished in finished walls", Unit.Length, [.. g.Select(r => r.Total)])),

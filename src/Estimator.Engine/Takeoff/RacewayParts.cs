@@ -13,56 +13,52 @@ namespace Estimator.Engine.Takeoff;
 /// </remarks>
 internal sealed class RacewayParts(LineCollecting lines, PageWriter page)
 {
-    internal void Add(Run run, Circuit circuit, string raceway)
+    internal void Add(Run run, Circuit circuit, string raceway) => Add(new PulledConductors(run.Path, run.Total, run.Cable.Size, run.Cable.Conductors, Grounding(run, circuit), circuit.Id), raceway);
+
+    internal void Add(PulledConductors run, string raceway)
     {
         var way = page.Compute(Operation.Sum, "raceway-length", "Way of the pipe", Unit.Length, run.Path.Horizontal, run.Path.Vertical);
-        var ground = Grounding(run, circuit);
-        if (FillOf(run, ground) is not { } fill || RacewayRules.Sizes(raceway).FirstOrDefault(s => RoomIn(s, run).Value >= fill.Value) is not { } size)
+        if (FillOf(run) is not { } fill || RacewayRules.Sizes(raceway).FirstOrDefault(s => RoomIn(s, run).Value >= fill.Value) is not { } size)
         {
-            lines.Add($"{raceway}-larger", way, circuit.Id);
+            lines.Add($"{raceway}-larger", way, run.Where);
             return;
         }
 
         var length = page.Compute(Operation.Because, "raceway-size", size.Label, Unit.Length, way, fill, RoomIn(size, run));
-        lines.Add(size.Key, length, circuit.Id);
-        lines.Add($"{size.Key}-connector", RacewayRules.Fittings.Read(page, Unit.Each), circuit.Id);
-        lines.Add($"{size.Key}-coupling", Whole("raceway-couplings", "Couplings, one a stick", length, RacewayRules.Stick), circuit.Id);
+        lines.Add(size.Key, length, run.Where);
+        lines.Add($"{size.Key}-connector", RacewayRules.Fittings.Read(page, Unit.Each), run.Where);
+        lines.Add($"{size.Key}-coupling", Whole("raceway-couplings", "Couplings, one a stick", length, RacewayRules.Stick), run.Where);
         lines.Add($"{size.Key}-strap", page.Compute(
-            Operation.Sum, "raceway-straps", "Straps of the run", Unit.Each, RacewayRules.EndSupports.Read(page, Unit.Each), Whole("raceway-straps", "Straps between the ends", length, RacewayRules.Support(raceway))), circuit.Id);
+            Operation.Sum, "raceway-straps", "Straps of the run", Unit.Each, RacewayRules.EndSupports.Read(page, Unit.Each), Whole("raceway-straps", "Straps between the ends", length, RacewayRules.Support(raceway))), run.Where);
         var bends = page.Constant("Quarter bends of the way", QuarterBends.Of(run.Path), Unit.Each);
-        lines.Add($"{size.Key}-bend", bends, circuit.Id);
+        lines.Add($"{size.Key}-bend", bends, run.Where);
         if (bends.Value > RacewayRules.QuarterBends.Number())
         {
             lines.Add($"{size.Key}-body", Whole("pull-points", "Conduit bodies where bends are too many for one pull", page.Compute(
-                Operation.Difference, "pull-points", "Bends before the last", Unit.Each, bends, page.Constant("One", 1, Unit.Each)), RacewayRules.QuarterBends, Unit.Each), circuit.Id);
+                Operation.Difference, "pull-points", "Bends before the last", Unit.Each, bends, page.Constant("One", 1, Unit.Each)), RacewayRules.QuarterBends, Unit.Each), run.Where);
         }
 
-        lines.Add("bored-hole", run.Path.Bores, circuit.Id);
-        Conductors(run, circuit, ground);
-    }
-
-    private void Conductors(Run run, Circuit circuit, WireSize ground)
-    {
-        lines.Add(WireItem(run.Cable.Size), page.Compute(
-            Operation.Product, "raceway-conductors", "Insulated conductors of the run", Unit.Length, run.Total, page.Constant("Conductors", run.Cable.Conductors, Unit.Each)), circuit.Id);
-        lines.Add(WireItem(ground), run.Total, circuit.Id);
+        lines.Add("bored-hole", run.Path.Bores, run.Where);
+        lines.Add(WireItem(run.Size), page.Compute(
+            Operation.Product, "raceway-conductors", "Insulated conductors of the run", Unit.Length, run.Total, page.Constant("Conductors", run.Conductors, Unit.Each)), run.Where);
+        lines.Add(WireItem(run.Ground), run.Total, run.Where);
     }
 
     // Areas in square inches.
-    private Fact? FillOf(Run run, WireSize ground)
+    private Fact? FillOf(PulledConductors run)
     {
-        if (RacewayRules.ConductorArea(run.Cable.Size) is not { } each || RacewayRules.ConductorArea(ground) is not { } bare)
+        if (RacewayRules.ConductorArea(run.Size) is not { } each || RacewayRules.ConductorArea(run.Ground) is not { } bare)
         {
             return null;
         }
 
         var insulated = page.Compute(
-            Operation.Product, "raceway-fill", "Area of the insulated conductors", Unit.Factor, each.Read(page, Unit.Factor, "area_sq_in"), page.Constant("Conductors", run.Cable.Conductors, Unit.Each));
+            Operation.Product, "raceway-fill", "Area of the insulated conductors", Unit.Factor, each.Read(page, Unit.Factor, "area_sq_in"), page.Constant("Conductors", run.Conductors, Unit.Each));
         return page.Compute(Operation.Sum, "raceway-fill", "Area of all conductors, square inches", Unit.Factor, insulated, bare.Read(page, Unit.Factor, "area_sq_in"));
     }
 
-    private Fact RoomIn(RuleRow size, Run run) => page.Compute(
-        Operation.PercentOf, "raceway-room", "Area that may be filled, square inches", Unit.Factor, size.Read(page, Unit.Factor, "area_sq_in"), RacewayRules.Fill(run.Cable.Conductors + 1).Read(page, Unit.Percent));
+    private Fact RoomIn(RuleRow size, PulledConductors run) => page.Compute(
+        Operation.PercentOf, "raceway-room", "Area that may be filled, square inches", Unit.Factor, size.Read(page, Unit.Factor, "area_sq_in"), RacewayRules.Fill(run.Conductors + 1).Read(page, Unit.Percent));
 
     // Never thicker than the circuit's own conductors, 250.122(A).
     private static WireSize Grounding(Run run, Circuit circuit)

@@ -42,6 +42,18 @@ public sealed class FeederTests
     public void VoltageDrop_OfAFeeder_IsThatOfItsLoad() =>
         Assert.Equal(0.0189m, decimal.Round(Assert.Single(Estimate(60, 10).Loads.Feeders).VoltageDropPercent!.Value.Value, 4, MidpointRounding.AwayFromZero));
 
+    // Where pipe is run, so is the feeder: by hand 9 ft of pipe; three conductors of 19.27 ft in 6 AWG and a grounding one in 10 AWG, 250.122.
+    // Chapter 9: 3 x 0.0507 + 0.0211 = 0.1732 sq in, 40% of 1/2 in EMT is 0.122 and of 3/4 in 0.213. Over 100 A copper at 75 C: 1 AWG has 130 A, and the next standard breaker is 150, 240.4(B).
+    [Fact]
+    public void Feeder_WherePipeIsRun_IsPulledIntoPipe()
+    {
+        var job = Job(60, 10, false);
+        var items = SmallJobs.Estimate(job with { Practice = new Practice { WiringMethod = WiringMethod.Emt } }).Takeoff.Lines.Where(l => l.Where.Contains("P2")).ToDictionary(l => l.ItemId, l => l.Quantity.Value);
+        Assert.Equal((9m, 57.81m, 19.27m), (items["emt-3_4"], items["thhn-6"], items["thhn-10"]));
+        var large = Job(150, 10, false);
+        Assert.Equal("thhn-1", Assert.Single(SmallJobs.Estimate(large with { Practice = new Practice { WiringMethod = WiringMethod.Emt } }).Wiring.Feeders).ItemId);
+    }
+
     [Fact]
     public void Feeder_OfAPanelThatIsThere_IsNotRunAgain() => Assert.Empty(Estimate(60, 10, existing: true).Wiring.Feeders);
 

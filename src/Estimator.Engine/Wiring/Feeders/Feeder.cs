@@ -32,7 +32,10 @@ public sealed record Feeder
     /// <summary>What its conductors carry, in amperes.</summary>
     public required Fact AmpacityA { get; init; }
 
-    /// <summary>The catalogue item of its cable.</summary>
+    /// <summary>How its conductors are brought along; service-entrance cable counts as nonmetallic.</summary>
+    public required WiringMethod Method { get; init; }
+
+    /// <summary>The catalogue item of its cable, or of its conductors in a raceway.</summary>
     public required string ItemId { get; init; }
 
     /// <summary>The cable as the trade calls it.</summary>

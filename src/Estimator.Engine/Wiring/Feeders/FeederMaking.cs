@@ -12,7 +12,7 @@ namespace Estimator.Engine.Wiring.Feeders;
 /// <summary>Sizes the feeder of each new panel by its breaker and measures its cable from panel to panel.</summary>
 /// <remarks>
 /// Table 310.12 is for conductors that carry the whole dwelling, so a part-house feeder takes table 310.16: copper at 60 C to 100 A, 110.14(C) and 334.80,
-/// beyond that aluminium service-entrance cable at 75 C, 338.10(B)(4). The next standard breaker above the ampacity is allowed, 240.4(B).
+/// beyond that aluminium service-entrance cable at 75 C, 338.10(B)(4); in a raceway copper, beyond 100 A at 75 C. The next standard breaker above the ampacity is allowed, 240.4(B).
 /// Grounding conductor by 250.122.
 /// </remarks>
 internal sealed class FeederMaking(HouseLayout layout, FramingMap map, WayCosts costs)
@@ -43,10 +43,13 @@ internal sealed class FeederMaking(HouseLayout layout, FramingMap map, WayCosts 
     {
         var panel = layout.Panels[to].Source;
         var rating = panel.RatingA.ToAmperes();
-        var metal = rating <= FeederRules.CopperTo.Number() ? ConductorMetal.Copper : ConductorMetal.Aluminium;
-        var column = metal is ConductorMetal.Copper ? "nm_b_ampacity_cu_334_80" : "ampacity_al_75C";
+        var method = RunMethods.Between(layout.House.Job, [RoomOf(from), RoomOf(to)]);
+        var pulled = RunMethods.Raceway(method) is not null;
+        var branch = rating <= FeederRules.CopperTo.Number();
+        var metal = branch || pulled ? ConductorMetal.Copper : ConductorMetal.Aluminium;
+        var column = branch ? "nm_b_ampacity_cu_334_80" : pulled ? "ampacity_cu_75C" : "ampacity_al_75C";
         // StandardBreakers.AtLeast answers its last row for what lies beyond the table, so the ampacity itself must be enough there.
-        var row = Conductors.All.Where(r => r.Has(column) && (metal is ConductorMetal.Aluminium || r.Key != FeederRules.NotSold.Text())).FirstOrDefault(r => r.Number(column) >= rating || (r.Number(column) < StandardBreakers.Largest && StandardBreakers.AtLeast(r.Number(column)).Number() >= rating));
+        var row = Conductors.All.Where(r => r.Has(column) && (!branch || pulled || r.Key != FeederRules.NotSold.Text())).FirstOrDefault(r => r.Number(column) >= rating || (r.Number(column) < StandardBreakers.Largest && StandardBreakers.AtLeast(r.Number(column)).Number() >= rating));
         if (row is null || ServiceConductors.Grounding(rating) is not { } grounding)
         {
             _findings.Add(TooLarge(panel, rating));
@@ -55,7 +58,7 @@ internal sealed class FeederMaking(HouseLayout layout, FramingMap map, WayCosts 
 
         var wire = WireSize.Parse(row.Key).Value;
         var path = map.PathFor(layout.Panels[from].Place, layout.Panels[to].Place, costs.Best(costs.PanelNode(from), costs.PanelNode(to), FeedCable.Reference).Way, _page);
-        var cable = FeedCable.Of(layout.House.Job, wire, (int)FeederRules.Conductors.Number());
+        var cable = new CableType(method, wire, (int)FeederRules.Conductors.Number());
         return new Feeder
         {
             Id = $"{panel.Id}/feeder",
@@ -66,8 +69,9 @@ internal sealed class FeederMaking(HouseLayout layout, FramingMap map, WayCosts 
             Ground = WireSize.Parse(grounding.Text(metal is ConductorMetal.Copper ? "copper" : "aluminium")).Value,
             Metal = metal,
             AmpacityA = row.Read(_page, Unit.Amperes, column),
-            ItemId = metal is ConductorMetal.Copper ? cable.ItemId : $"ser-al-{wire.ToString().Replace('/', '_')}-{FeederRules.Conductors.Number():0}",
-            CableName = metal is ConductorMetal.Copper ? cable.TradeName : $"aluminium SER {wire}/{FeederRules.Conductors.Number():0}",
+            Method = branch || pulled ? method : WiringMethod.NmB,
+            ItemId = pulled ? $"thhn-{Word(wire)}" : branch ? cable.ItemId : $"ser-al-{Word(wire)}-{cable.Conductors}",
+            CableName = pulled ? $"{cable.Conductors} × {wire} and ground in {(method is WiringMethod.Emt ? "EMT" : "PVC conduit")}" : branch ? cable.TradeName : $"aluminium SER {wire}/{cable.Conductors}",
             Path = path,
             Total = Total(path),
             Fished = IsFinished(from) || IsFinished(to),
@@ -82,7 +86,11 @@ internal sealed class FeederMaking(HouseLayout layout, FramingMap map, WayCosts 
         return _page.Compute(Operation.Sum, "run-total", "Piece to cut", Unit.Length, through, makeUp, _page.Compute(Operation.PercentOf, "run-slack", "Slack on the path", Unit.Length, through, RunMaking.Slack(job, _page)));
     }
 
-    private bool IsFinished(int panel) => layout.House.Rooms[layout.Panels[panel].Place.Room].Source.Walls is WallState.Finished;
+    private Room RoomOf(int panel) => layout.House.Rooms[layout.Panels[panel].Place.Room].Source;
+
+    private bool IsFinished(int panel) => RoomOf(panel).Walls is WallState.Finished;
+
+    private static string Word(WireSize size) => size.ToString().Replace('/', '_');
 
     private static Finding TooLarge(Panel panel, decimal rating) => new()
     {
