@@ -88,5 +88,5 @@ internal static class BathReceptacles
             () => $"{d.Id} in {context.RoomName(room.Index)} stands within or over the tub or shower. Move it.", [d.Id, room.Source.Id]));
     }
 
-    private static bool IsOne(LaidDevice device) => device.Kind.IsReceptacle() && device.Kind is not DeviceKind.Receptacle240V;
+    private static bool IsOne(LaidDevice device) => device.Kind.IsReceptacle() && device.Kind is not DeviceKind.Receptacle240V && device.Serves is not ServedPlace.Outdoors;
 }

@@ -18,7 +18,7 @@ internal static class CounterHeights
     {
         var top = PlacingLimits.CounterTop.Inches().ToSixteenths();
         return context.House.Rooms.Where(r => !r.Source.Counters.IsEmpty)
-            .SelectMany(r => context.In(r.Index).Where(d => d.Kind.IsReceptacle() && d.Kind is not DeviceKind.Receptacle240V))
+            .SelectMany(r => context.In(r.Index).Where(d => d.Kind.IsReceptacle() && d.Kind is not DeviceKind.Receptacle240V && d.Serves is not ServedPlace.Outdoors))
             .SelectMany(d => Counts(context, d, top).Concat(Barred(context, d, top)));
     }
 

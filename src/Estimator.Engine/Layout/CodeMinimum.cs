@@ -82,7 +82,10 @@ public static class CodeMinimum
     private static IEnumerable<DeviceCount> Receptacles(FramedHouse house, FramedRoom framed)
     {
         var room = framed.Source;
-        var walls = WallSpaces.Of(house, framed.Index).Sum(s => ReceptacleCounts.WallSpace(Length.FromSixteenths(s.Length), house.Job.Practice.ReceptacleSpacing));
+        // The firm's own spacing, or that of a local rule where it is tighter.
+        var local = Length.FromInches(LocalRules.Figure(house.Job.Code, "receptacle-spacing", ReceptacleRules.WallBetween.Number()));
+        var spacing = house.Job.Practice.ReceptacleSpacing is { } own ? Length.Min(own, local) : local;
+        var walls = WallSpaces.Of(house, framed.Index).Sum(s => ReceptacleCounts.WallSpace(Length.FromSixteenths(s.Length), spacing));
         switch (room.Kind)
         {
             case RoomKind.Kitchen:

@@ -57,7 +57,8 @@ internal sealed class CountPlacing(Placing placing)
         var basins = framed.Source.Fixtures.Where(f => f.Kind is FixtureKind.Sink && f.At is not null).Select(f => Canonical(f.At!.Value)).Order().ToList();
         if (basins.Count == 0)
         {
-            return AlongWalls(room, count, height);
+            return over ? AlongWalls(room, count, height) : ReceptacleSpread.AlongWalls(_house, room, count)
+                .Select(a => Dry(framed, WallSpaces.SpotAt(framed, a), TubZone.AlongWalls(_house, room))).Select(s => placing.OnWall(room, s.Side, s.Offset, height, assumed: true));
         }
 
         var beside = ReceptacleRules.BasinReach.Inches().ToSixteenths() / 2;
@@ -70,7 +71,7 @@ internal sealed class CountPlacing(Placing placing)
             if (!over)
             {
                 var usual = (side, Math.Clamp(offset + beside <= length ? offset + beside : offset - beside, 0, length));
-                (side, var spot) = Dry(framed, usual, basins[basin]);
+                (side, var spot) = Dry(framed, usual, TubZone.Near(_house, room, basins[basin]));
                 return placing.OnWall(room, side, spot, height, assumed: true);
             }
 
@@ -79,11 +80,11 @@ internal sealed class CountPlacing(Placing placing)
         });
     }
 
-    // The usual spot beside a basin, or within reach of the basin one that is farther from a tub or shower: surely outside its zone before where it takes a
+    // The usual spot, or of the others the nearest one that is farther from a tub or shower: surely outside its zone before where it takes a
     // tape, and that before within it.
-    private (int Side, int Offset) Dry(FramedRoom room, (int Side, int Offset) usual, PlanPoint basin)
+    private (int Side, int Offset) Dry(FramedRoom room, (int Side, int Offset) usual, IEnumerable<(int Side, int Offset)> others)
     {
-        var zone = PlacingLimits.TubReach.Inches().ToSixteenths();
+        var zone = Length.FromInches(LocalRules.Figure(_house.Job.Code, "tub-zone", PlacingLimits.TubReach.Number())).ToSixteenths();
         int Wet(PlanPoint spot) => TubZone.Within(_house, room.Index, spot, zone) switch { false => 0, null => 1, true => 2 };
         var at = WallSpots.PointAt(room, usual.Side, usual.Offset);
         if (Wet(at) == 0)
@@ -91,7 +92,7 @@ internal sealed class CountPlacing(Placing placing)
             return usual;
         }
 
-        return TubZone.Near(_house, room.Index, basin).Select(s => (Spot: s, Point: WallSpots.PointAt(room, s.Side, s.Offset)))
+        return others.Select(s => (Spot: s, Point: WallSpots.PointAt(room, s.Side, s.Offset)))
             .Prepend((Spot: usual, Point: at)).OrderBy(s => Wet(s.Point)).ThenBy(s => s.Point.StraightDistanceTo(at)).First().Spot;
     }
 

@@ -42,9 +42,14 @@ internal static class TubZone
     {
         var framed = house.Rooms[room];
         var reach = (ReceptacleRules.BasinReach.Inches() + PlacingLimits.BasinHalf.Inches()).ToSixteenths();
+        return AlongWalls(house, room).Where(s => WallSpots.PointAt(framed, s.Side, s.Offset).StraightDistanceTo(basin) <= reach);
+    }
+
+    /// <summary>Spots along the unbroken walls of a room.</summary>
+    internal static IEnumerable<(int Side, int Offset)> AlongWalls(FramedHouse house, int room)
+    {
         var step = PracticeDefaults.SwitchFromJamb.Inches().ToSixteenths();
-        return WallSpaces.Of(house, room).SelectMany(s => Enumerable.Range(0, s.Length / step + 1).Select(i => WallSpaces.SpotAt(framed, s.From + i * step)))
-            .Where(s => WallSpots.PointAt(framed, s.Side, s.Offset).StraightDistanceTo(basin) <= reach);
+        return WallSpaces.Of(house, room).SelectMany(s => Enumerable.Range(0, s.Length / step + 1).Select(i => WallSpaces.SpotAt(house.Rooms[room], s.From + i * step)));
     }
 
     private static PlanPoint Canonical(FramedHouse house, GridPoint at) => house.Pose.ToCanonical(new PlanPoint(at.X.ToSixteenths(), at.Y.ToSixteenths()));

@@ -24,4 +24,18 @@ public sealed class ProposalTests
             Assert.Empty(mandatory.Select(f => $"{edition} {f.Code}: {f.Text}"));
         }
     }
+
+    // A town that wants 8 ft between wall receptacles, 4 ft round tubs or three small-appliance circuits gets them proposed.
+    [Theory]
+    [InlineData("bedroom_two_receptacles", "receptacle-spacing", 96)]
+    [InlineData("tub_receptacle_8_ft_away", "tub-zone", 48)]
+    [InlineData("counter_8_ft_with_one", "required-circuits", 3)]
+    public void Propose_UnderARaisedFigure_HoldsIt(string situation, string rule, int figure)
+    {
+        var job = Situations.Of(situation, CodeEdition.Nec2023).With(r => r with { Counts = [], Placed = [] });
+        job = job with { Code = job.Code with { Amendments = [new Amendment { Id = "a", Kind = AmendmentKind.Raise, Rule = rule, Value = figure }] } };
+        var estimate = SmallJobs.Estimate(CodeMinimum.Propose(job));
+        Assert.Contains(rule, estimate.AppliedRules);
+        Assert.DoesNotContain(estimate.Findings, f => f.Code == rule && f.Severity is Severity.Mandatory);
+    }
 }

@@ -15,6 +15,7 @@ public static partial class Situations
         ["counter_receptacle_30_in_above_top"] = () => Kitchen(Counter(4)).With(r => r with { Placed = [OnWall("high", DeviceKind.DuplexReceptacle, 3, 8, 66, ServedPlace.Counter)] }),
         ["wall_receptacle_20_in_below_counter"] = () => Kitchen(Counter(4)).With(r => r with { Placed = [OnWall("low", DeviceKind.DuplexReceptacle, 3, 8, 16)] }),
         ["wall_receptacle_30_in_below_counter"] = () => Kitchen(Counter(4)).With(r => r with { Placed = [OnWall("low", DeviceKind.DuplexReceptacle, 3, 8, 6)] }),
+        ["outdoor_receptacle_behind_counter"] = () => Kitchen(Counter(4)).With(r => r with { Placed = [OnWall("out", DeviceKind.DuplexReceptacle, 3, 8, 20, ServedPlace.Outdoors)] }),
         ["counter_8_ft_with_one"] = () => Kitchen(Counter(8), (DeviceKind.DuplexReceptacle, 1, ServedPlace.Counter)),
         ["counter_8_ft_with_two_at_one_end"] = () => Kitchen(Counter(8)).With(r => r with { Placed = [OnWall("a", DeviceKind.DuplexReceptacle, 3, 4.5m, 44, ServedPlace.Counter), OnWall("b", DeviceKind.DuplexReceptacle, 3, 5, 44, ServedPlace.Counter)] }),
         ["bath_without_receptacle"] = () => Room(RoomKind.Bathroom),

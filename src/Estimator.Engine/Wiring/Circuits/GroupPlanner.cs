@@ -55,7 +55,7 @@ internal sealed class GroupPlanner
         ImmutableArray<ImmutableArray<int>> circuits = [[.. Enumerable.Range(0, Units.Length)]];
         if (_group.Pinned is null && Units.Length > 1)
         {
-            var least = _group.Kind is CircuitKind.SmallAppliance ? (int)WiringSettings.SmallApplianceCircuits.Number() : 1;
+            var least = _group.Kind is CircuitKind.SmallAppliance ? (int)LocalRules.Figure(_layout.House.Job.Code, "required-circuits", WiringSettings.SmallApplianceCircuits.Number()) : 1;
             var search = new CircuitSearch(Units.Length, m => Cost(m), least, passes);
             circuits = search.Divide();
             Visited = search.Visited;
