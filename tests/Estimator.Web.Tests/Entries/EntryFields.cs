@@ -20,8 +20,10 @@ internal static class EntryFields
         return words.QuerySelector("input") ?? part.Find($"#{words.GetAttribute("for")}");
     }
 
+    // Found and typed into in one go, so that a new estimate can't draw the field anew in between.
     internal static Task StateAsync(IRenderedComponent<IComponent> part, string label, object typed) =>
-        Field(part, label).ChangeAsync(new ChangeEventArgs { Value = typed });
+        part.InvokeAsync(() => Field(part, label).ChangeAsync(new ChangeEventArgs { Value = typed }));
 
-    internal static Task PressAsync(IRenderedComponent<IComponent> part, string words) => part.FindAll("button.lk").First(b => b.TextContent == words).ClickAsync(new());
+    internal static Task PressAsync(IRenderedComponent<IComponent> part, string words) =>
+        part.InvokeAsync(() => part.FindAll("button.lk").First(b => b.TextContent == words).ClickAsync(new()));
 }
