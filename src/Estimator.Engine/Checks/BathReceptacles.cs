@@ -52,7 +52,7 @@ internal static class BathReceptacles
             if (within is true && MayStandFarthest(context, room, device, reach))
             {
                 yield return context.Asked(
-                    rule, $"{context.RoomName(room.Index)}: no wall near the basin lies {Length.FromSixteenths(reach)} from the tub or shower, so {device.Id} may stand within that zone, on the wall that is farthest from it.", [device.Id, room.Source.Id], Severity.Advice);
+                    rule, $"{context.RoomName(room.Index)}: no wall near the basin lies {Length.FromSixteenths(reach)} from the tub or shower, so {context.Called(device)} may stand within that zone, on the wall that is farthest from it.", [device.Id, room.Source.Id], Severity.Advice);
             }
             else if (within is not false)
             {
@@ -64,10 +64,10 @@ internal static class BathReceptacles
 
     private static FormattableString Said(CheckContext context, FramedRoom room, LaidDevice device, int reach, bool sure) => (sure, reach) switch
     {
-        (true, 0) => $"{device.Id} in {context.RoomName(room.Index)} stands within or over the tub or shower. Move it.",
-        (true, _) => $"{device.Id} in {context.RoomName(room.Index)} stands less than {Length.FromSixteenths(reach)} from the edge of the tub or shower. Move it out of that zone.",
-        (_, 0) => $"{device.Id} in {context.RoomName(room.Index)} may stand over the tub or shower, of which only the middle is known. Look at the plan.",
-        _ => $"{device.Id} in {context.RoomName(room.Index)} may stand less than {Length.FromSixteenths(reach)} from the edge of the tub or shower, of which only the middle is known. Measure it.",
+        (true, 0) => $"{context.CalledAtStart(device)} stands within or over the tub or shower. Move it.",
+        (true, _) => $"{context.CalledAtStart(device)} stands less than {Length.FromSixteenths(reach)} from the edge of the tub or shower. Move it out of that zone.",
+        (_, 0) => $"{context.CalledAtStart(device)} may stand over the tub or shower, of which only the middle is known. Look at the plan.",
+        _ => $"{context.CalledAtStart(device)} may stand less than {Length.FromSixteenths(reach)} from the edge of the tub or shower, of which only the middle is known. Measure it.",
     };
 
     // From 2023 the required one may stand on the farthest wall of a bathroom that leaves no spot outside the zone from which the basin is in reach.
@@ -85,7 +85,7 @@ internal static class BathReceptacles
 
         return context.In(room.Index).Where(d => d.Kind.IsSwitch()).SelectMany(d => context.Ask(
             rule, TubZone.Within(context.House, room.Index, d.Place.Spot, 0) is not true,
-            () => $"{d.Id} in {context.RoomName(room.Index)} stands within or over the tub or shower. Move it.", [d.Id, room.Source.Id]));
+            () => $"{context.CalledAtStart(d)} stands within or over the tub or shower. Move it.", [d.Id, room.Source.Id]));
     }
 
     private static bool IsOne(LaidDevice device) => device.Kind.IsReceptacle() && device.Kind is not DeviceKind.Receptacle240V && device.Serves is not ServedPlace.Outdoors;

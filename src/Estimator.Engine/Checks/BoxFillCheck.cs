@@ -18,7 +18,7 @@ internal static class BoxFillCheck
         {
             var largest = box.Item is { } item ? FormattableString.Invariant($"the largest that the catalogue has holds {item.Volume.ToCubicInches():0.##} cu in") : "the catalogue has none for this place";
             yield return context.Asked(
-                rule, $"The box of {box.Id} in {context.RoomName(box.Place.Room)} needs {box.RequiredVolume.Value:0.###} cu in with {box.CableEntries} cables; {largest}. Take a cable elsewhere or add a deeper box to the catalogue.",
+                rule, $"The box of {context.Called(box)} needs {box.RequiredVolume.Value:0.###} cu in with {box.CableEntries} cables; {largest}. Take a cable elsewhere or add a deeper box to the catalogue.",
                 [box.Id]) with
             { Figures = [box.RequiredVolume.Node] };
         }

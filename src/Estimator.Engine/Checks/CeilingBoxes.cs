@@ -21,6 +21,6 @@ internal static class CeilingBoxes
                 && FanBoxes.AskedFor(context.Job.Code, context.House.Rooms[b.Place.Room].Source.Kind))
             .SelectMany(b => context.Ask(
                 rule, b.Use is BoxUse.Fan && b.Item is not null,
-                () => $"The ceiling box of {b.Id} in {context.RoomName(b.Place.Room)} is none that a fan may hang from. Take a box listed for fans.", [b.Id]));
+                () => $"The ceiling box of {context.Called(b)} is none that a fan may hang from. Take a box listed for fans.", [b.Id]));
     }
 }

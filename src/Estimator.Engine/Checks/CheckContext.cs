@@ -81,6 +81,15 @@ internal sealed class CheckContext(HouseLayout layout, ControlPlan controls, Wir
         };
     }
 
+    /// <summary>What a finding calls a device.</summary>
+    internal string Called(LaidDevice device) => OutletNames.Of(device, House.Rooms[device.Place.Room].Source);
+
+    /// <summary>What a finding calls a box: by its first device, or by its equipment.</summary>
+    internal string Called(Box box) => box.Equipment >= 0 ? ServiceReceptacles.Named(layout.Equipment[box.Equipment]) : Called(layout.Devices[box.Devices[0]]);
+
+    /// <summary>What a finding calls a device where its sentence begins.</summary>
+    internal string CalledAtStart(LaidDevice device) => OutletNames.AtStart(Called(device));
+
     /// <summary>The box of a device, by its index in the layout; null for one that no box took.</summary>
     internal Box? BoxOf(int device)
     {

@@ -28,7 +28,7 @@ internal static class ClosetLights
                 var shelf = PlacingLimits.ClosetShelf.Inches();
                 return context.Ask(
                     rule, away >= (clear + shelf).ToSixteenths(),
-                    () => $"{d.Id} in {context.RoomName(r.Index)} hangs {Length.FromSixteenths(away)} from a wall; with a shelf of {shelf} it is nearer than {clear} to what is stored. {(d.Kind is DeviceKind.RecessedLight ? "Move it to the middle, or over the door." : "Take a recessed one, which needs less, or one listed for storage space.")}",
+                    () => $"{context.CalledAtStart(d)} hangs {Length.FromSixteenths(away)} from a wall; with a shelf of {shelf} it is nearer than {clear} to what is stored. {(d.Kind is DeviceKind.RecessedLight ? "Move it to the middle, or over the door." : "Take a recessed one, which needs less, or one listed for storage space.")}",
                     [d.Id, r.Source.Id], Severity.Advice);
             }));
     }

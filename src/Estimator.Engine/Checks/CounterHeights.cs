@@ -35,8 +35,8 @@ internal static class CounterHeights
         return context.Ask(
             rule, height <= above && height >= -below,
             () => height > 0
-                ? $"{device.Id} in {context.RoomName(device.Place.Room)} stands {Length.FromSixteenths(height)} above a countertop of {Length.FromSixteenths(top)}; {Length.FromSixteenths(above)} is the most at which it counts for the counter. Put it lower."
-                : (FormattableString)$"{device.Id} in {context.RoomName(device.Place.Room)} stands {Length.FromSixteenths(-height)} below a countertop of {Length.FromSixteenths(top)} and does not count for the counter. Put it on or above the surface.",
+                ? $"{context.CalledAtStart(device)} stands {Length.FromSixteenths(height)} above a countertop of {Length.FromSixteenths(top)}; {Length.FromSixteenths(above)} is the most at which it counts for the counter. Put it lower."
+                : (FormattableString)$"{context.CalledAtStart(device)} stands {Length.FromSixteenths(-height)} below a countertop of {Length.FromSixteenths(top)} and does not count for the counter. Put it on or above the surface.",
             [device.Id, context.House.Rooms[device.Place.Room].Source.Id]);
     }
 
@@ -51,7 +51,7 @@ internal static class CounterHeights
         var below = top - device.Place.Height;
         return context.Ask(
             rule, below <= 0 || below >= reach || !UnderACounter(context, device, reach),
-            () => $"{device.Id} in {context.RoomName(device.Place.Room)} stands {Length.FromSixteenths(below)} below a countertop, at it or less than {Length.FromSixteenths(reach)} beside it; no receptacle may, whatever it serves. Put it on or above the surface, or lower.",
+            () => $"{context.CalledAtStart(device)} stands {Length.FromSixteenths(below)} below a countertop, at it or less than {Length.FromSixteenths(reach)} beside it; no receptacle may, whatever it serves. Put it on or above the surface, or lower.",
             [device.Id, context.House.Rooms[device.Place.Room].Source.Id]);
     }
 

@@ -22,7 +22,7 @@ internal static class ReceptacleTypes
         var below = PlacingLimits.TamperBelow.Inches().ToSixteenths();
         return context.Layout.Devices.Where(d => d.Kind.IsReceptacle() && d.Kind is not DeviceKind.Receptacle240V && d.Place.Height <= below).SelectMany(d => context.Ask(
             rule, !d.OwnerSupplied,
-            () => $"The owner supplies {d.Id} in {context.RoomName(d.Place.Room)}: it must be marked tamper resistant{(Outdoors(context, d.Place.Room) || d.Serves is ServedPlace.Outdoors ? " and weather resistant" : "")}.",
+            () => $"The owner supplies {context.Called(d)}: it must be marked tamper resistant{(Outdoors(context, d.Place.Room) || d.Serves is ServedPlace.Outdoors ? " and weather resistant" : "")}.",
             [d.Id], Severity.Advice));
     }
 
@@ -35,7 +35,7 @@ internal static class ReceptacleTypes
 
         return context.Boxes.Where(b => IsReceptacle(context, b)).SelectMany(b => context.Ask(
             rule, b.Use is BoxUse.Weatherproof,
-            () => $"The receptacle of {b.Id} in {context.RoomName(b.Place.Room)} stands outdoors and its box is not weatherproof. Wire the equipment directly, or take a box and an in-use cover listed for it.", [b.Id]));
+            () => $"The receptacle of {context.Called(b)} stands outdoors and its box is not weatherproof. Wire the equipment directly, or take a box and an in-use cover listed for it.", [b.Id]));
     }
 
     private static bool IsReceptacle(CheckContext context, Box box) => box.Equipment >= 0

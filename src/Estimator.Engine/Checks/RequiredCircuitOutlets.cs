@@ -25,7 +25,7 @@ internal static class RequiredCircuitOutlets
         var others = alone ? [] : boxes.Where(b => !Belongs(context, circuit.Kind, b)).ToList();
         return context.Ask(
             rule, others.Count == 0,
-            () => $"Circuit {circuit.Name} also feeds {string.Join(", ", others.Take(3).Select(b => $"{b.Id} in {context.RoomName(b.Place.Room)}"))}{(others.Count > 3 ? $" and {others.Count - 3} more" : "")}; it may have no other outlets. Give those another circuit.",
+            () => $"Circuit {circuit.Name} also feeds {string.Join(", ", others.Take(3).Select(b => context.Called(b)))}{(others.Count > 3 ? $" and {others.Count - 3} more" : "")}; it may have no other outlets. Give those another circuit.",
             [circuit.Id, .. others.Select(b => b.Id)]);
     }
 

@@ -75,7 +75,7 @@ internal static class SmokeAlarms
             var away = DoorSpots.Middle(context.House, door).StraightDistanceTo(alarm.Place.Spot);
             return context.Ask(
                 rule, away >= least,
-                () => $"{alarm.Id} in {context.RoomName(alarm.Place.Room)} hangs {Length.FromSixteenths(away)} from the door of {context.RoomName(door.OtherRoom)}; {Length.FromSixteenths(least)} is the least, unless nothing else would serve. Move it.",
+                () => $"{context.CalledAtStart(alarm)} hangs {Length.FromSixteenths(away)} from the door of {context.RoomName(door.OtherRoom)}; {Length.FromSixteenths(least)} is the least, unless nothing else would serve. Move it.",
                 [alarm.Id, context.House.Rooms[alarm.Place.Room].Source.Id], Weight(alarm));
         }));
     }
@@ -94,7 +94,7 @@ internal static class SmokeAlarms
             var away = appliance.Place.Spot.StraightDistanceTo(alarm.Place.Spot);
             return context.Ask(
                 rule, away >= least,
-                () => $"{alarm.Id} in {context.RoomName(alarm.Place.Room)} hangs {Length.FromSixteenths(away)} from {ServiceReceptacles.Named(appliance)}; {Length.FromSixteenths(least)} is the least for a photoelectric alarm and far more for an ionization one. Move it.",
+                () => $"{context.CalledAtStart(alarm)} hangs {Length.FromSixteenths(away)} from {ServiceReceptacles.Named(appliance)}; {Length.FromSixteenths(least)} is the least for a photoelectric alarm and far more for an ionization one. Move it.",
                 [alarm.Id, context.House.Rooms[alarm.Place.Room].Source.Id], Weight(alarm));
         }));
     }

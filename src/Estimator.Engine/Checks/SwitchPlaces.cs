@@ -26,7 +26,7 @@ internal static class SwitchPlaces
         var highest = Length.FromInches(context.Limit(rule.Code, PlacingLimits.SwitchHighest)).ToSixteenths();
         return context.Layout.Devices.Where(d => d.Kind.IsSwitch()).SelectMany(d => context.Ask(
             rule, d.Place.Height <= highest,
-            () => $"{d.Id} in {context.RoomName(d.Place.Room)} stands {Length.FromSixteenths(d.Place.Height)} above the floor; {Length.FromSixteenths(highest)} is the most for the middle of its handle. Put it lower.",
+            () => $"{context.CalledAtStart(d)} stands {Length.FromSixteenths(d.Place.Height)} above the floor; {Length.FromSixteenths(highest)} is the most for the middle of its handle. Put it lower.",
             [d.Id, context.House.Rooms[d.Place.Room].Source.Id]));
     }
 
