@@ -43,14 +43,14 @@ internal static class SwitchPlaces
             var together = g.Switches.Select(s => context.Layout.Devices[s].Place.Room).Distinct().Count() == 1;
             return context.Ask(
                 rule, bare.Count == 0 || (together && bare.Count < g.Switches.Length),
-                () => $"No neutral reaches the box of {string.Join(", ", bare.Select(s => context.Layout.Devices[s].Id))}. Feed the control at its switch, or run a cable with one more conductor.",
+                () => $"No neutral reaches the box of {string.Join(", ", bare.Select(s => context.Called(context.Layout.Devices[s])))}. Feed the control at its switch, or run a cable with one more conductor.",
                 [.. bare.Select(s => context.Layout.Devices[s].Id)]);
         });
     }
 
     private static bool Lights(CheckContext context, ControlGroup group) => !group.Switches.IsEmpty
         && group.Switches.All(s => context.Layout.Devices[s].Kind is not DeviceKind.SensorSwitch)
-        && group.Loads.Any(l => context.Layout.Devices[l.Device] is var d && d.Kind.IsLuminaireOrFan() && d.Kind is not DeviceKind.ExhaustFan && SwitchNeutrals.AskedIn(context.House.Rooms[d.Place.Room].Source.Kind));
+        && group.Loads.Any(l => context.Layout.Devices[l.Device] is var d && SwitchNeutrals.AskedFor(d.Kind, context.House.Rooms[d.Place.Room].Source.Kind));
 
     private static bool HasNeutral(CheckContext context, int device) =>
         context.BoxOf(device) is { } box && box.Joints.Any(j => j.Function is ConductorFunction.Neutral && !j.Ends.IsEmpty);

@@ -30,6 +30,23 @@ public sealed class ControlFeedTests
         Assert.All(estimate.Wiring.Circuits, c => Assert.Empty(new CircuitTester(estimate, c).Problems()));
     }
 
+    // NEC 404.2(C) speaks of the lighting that a switch controls: a hall light from a switch in the garage asks for the neutral there.
+    [Fact]
+    public void SwitchLoop_IntoAGarageForAHallLight_BringsTheNeutral()
+    {
+        var job = Lamp(RoomKind.Hall, DeviceKind.SinglePoleSwitch, ControlFeed.AtLight);
+        var hall = job.Levels[0].Rooms[0];
+        var garage = new Room
+        {
+            Id = "G", Kind = RoomKind.Garage, Size = new RectangleSize(Length.FromFeet(16), Length.FromFeet(20)), At = new GridPoint(Length.Zero, Length.FromFeet(10.5m)),
+            Placed = [hall.Placed[0] with { Wall = new WallSpot(1, Length.FromFeet(8)) }],
+        };
+        var estimate = SmallJobs.Estimate(job with { Levels = [job.Levels[0] with { Rooms = [hall with { Placed = [hall.Placed[1]] }, garage] }] });
+
+        Assert.Equal("14/3", Assert.Single(estimate.Wiring.Runs, r => r.Role is RunRole.SwitchLoop).Cable.TradeName);
+        Assert.DoesNotContain(estimate.Findings, f => f.Code == "switch-neutral");
+    }
+
     // A sensor works on the neutral: common practice, no source.
     [Fact]
     public void SwitchLoop_ToASensorInAGarage_BringsTheNeutral()

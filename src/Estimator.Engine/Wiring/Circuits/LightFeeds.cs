@@ -43,12 +43,12 @@ internal static class LightFeeds
     private static bool Takes(HouseLayout layout, DraftBox box) =>
         box.Use is not BoxUse.Weatherproof && box.Devices.All(d => layout.Devices[d].Kind is not DeviceKind.ExhaustFan);
 
-    // A sensor asks for it in every room; a switch that acts on receptacles alone asks for none, 404.2(C).
+    // A sensor asks for it wherever it is.
     private static bool NeutralAsked(HouseLayout layout, ControlBoxes control)
     {
         var draft = control.Draft(control.Switches[0]);
-        var light = control.Loads.SelectMany(b => control.Draft(b).Devices).Any(d => !layout.Devices[d].Kind.IsReceptacle());
         return draft.Devices.Any(d => layout.Devices[d].Kind is DeviceKind.SensorSwitch)
-            || (light && SwitchNeutrals.AskedIn(layout.House.Rooms[draft.Place.Room].Source.Kind));
+            || control.Loads.SelectMany(b => control.Draft(b).Devices).Select(d => layout.Devices[d])
+                .Any(d => SwitchNeutrals.AskedFor(d.Kind, layout.House.Rooms[d.Place.Room].Source.Kind));
     }
 }
