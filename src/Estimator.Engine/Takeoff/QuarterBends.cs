@@ -1,4 +1,6 @@
+using System.Numerics;
 using Estimator.Engine.Framing;
+using Estimator.Engine.House;
 
 namespace Estimator.Engine.Takeoff;
 
@@ -8,26 +10,26 @@ internal static class QuarterBends
     /// <summary>Quarter bends between the boxes of a way.</summary>
     internal static int Of(RunPath path)
     {
-        var moves = path.Turns.Zip(path.Turns.Skip(1)).SelectMany(t => Moves(t.First, t.Second)).ToList();
+        var moves = path.Turns.Zip(path.Turns.Skip(1)).SelectMany(t => Level(t.First, t.Second, path.Way is RunWay.AlongWalls).Concat(Climb(t.First, t.Second))).ToList();
         return moves.Zip(moves.Skip(1)).Count(m => m.First != m.Second);
     }
 
-    // A way goes square to the house: along one side, along the other, then up or down.
-    private static IEnumerable<(int X, int Y, int Z)> Moves(Waypoint from, Waypoint to)
+    // Along walls a step follows its wall, however that stands; else a way goes square to the house, along one side and then the other.
+    private static IEnumerable<(int X, int Y, int Z)> Level(Waypoint from, Waypoint to, bool alongWall)
     {
-        if (from.Spot.X != to.Spot.X)
+        var (x, y) = (to.Spot.X - from.Spot.X, to.Spot.Y - from.Spot.Y);
+        if (alongWall && (x, y) != (0, 0))
         {
-            yield return (Math.Sign(to.Spot.X - from.Spot.X), 0, 0);
+            var common = (int)BigInteger.GreatestCommonDivisor(x, y);
+            return [(x / common, y / common, 0)];
         }
 
-        if (from.Spot.Y != to.Spot.Y)
-        {
-            yield return (0, Math.Sign(to.Spot.Y - from.Spot.Y), 0);
-        }
+        return new[] { (Math.Sign(x), 0, 0), (0, Math.Sign(y), 0) }.Where(m => m != (0, 0, 0));
+    }
 
-        if (from.Level != to.Level || from.Height != to.Height)
-        {
-            yield return (0, 0, from.Level != to.Level ? Math.Sign(to.Level - from.Level) : Math.Sign(to.Height - from.Height));
-        }
+    private static IEnumerable<(int X, int Y, int Z)> Climb(Waypoint from, Waypoint to)
+    {
+        var up = from.Level != to.Level ? Math.Sign(to.Level - from.Level) : Math.Sign(to.Height - from.Height);
+        return up == 0 ? [] : [(0, 0, up)];
     }
 }
