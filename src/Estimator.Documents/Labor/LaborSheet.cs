@@ -66,7 +66,7 @@ internal static class LaborSheet
         formulas.Holds(labor.Total.Node, HoursName);
         if (labor.WaitDays is { } days)
         {
-            page.Put(row + 1, 1, FormattableString.Invariant($"The utility lets wait {days.Value:0} days on the calendar; no hours are charged for them."), styles.Subtitle);
+            page.Put(row + 1, 1, FormattableString.Invariant($"Waiting for the utility takes {days.Value:0} days on the calendar; no hours are charged for them."), styles.Subtitle);
         }
     }
 

@@ -38,6 +38,6 @@ public sealed record ServiceWork
     /// <summary>Whether the site needs power before the service is ready.</summary>
     public bool TemporaryPower { get; init; }
 
-    /// <summary>Days on the calendar that the utility lets wait; null is the usual wait. They are no hours.</summary>
+    /// <summary>Days on the calendar of waiting for the utility; null is the usual wait. They are no hours.</summary>
     public int? UtilityWaitDays { get; init; }
 }

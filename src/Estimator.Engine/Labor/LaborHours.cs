@@ -43,7 +43,7 @@ public sealed class LaborHours
     }
 
     private Fact? WaitDays() => _job.Service is not { } service ? null
-        : service.UtilityWaitDays is { } own ? _page.Given("$.service.utility_wait_days", "Days that the utility lets wait", own, Unit.Each)
+        : service.UtilityWaitDays is { } own ? _page.Given("$.service.utility_wait_days", "Days of waiting for the utility", own, Unit.Each)
         : ServicePartRules.UtilityWaitDays.Read(_page, Unit.Each);
 
     private IEnumerable<LaborLine> Lines(TakeoffLine line)

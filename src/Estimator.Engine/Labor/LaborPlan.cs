@@ -16,7 +16,7 @@ public sealed record LaborPlan
     /// <summary>All hours.</summary>
     public required Fact Total { get; init; }
 
-    /// <summary>Days on the calendar that the utility lets wait; null without work on the service. They are no hours.</summary>
+    /// <summary>Days on the calendar of waiting for the utility; null without work on the service. They are no hours.</summary>
     public Fact? WaitDays { get; init; }
 
     /// <summary>Page of the explanation book.</summary>

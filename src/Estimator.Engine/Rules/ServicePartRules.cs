@@ -22,7 +22,7 @@ public static class ServicePartRules
     /// <summary>To a metal water pipe, feet.</summary>
     public static RuleRow WaterPipeFeet => Table["water_pipe_ft"];
 
-    /// <summary>Days that the utility lets wait.</summary>
+    /// <summary>Days of waiting for the utility.</summary>
     public static RuleRow UtilityWaitDays => Table["utility_wait_days"];
 
     /// <summary>The row that says where an edition wants the house to be cut off.</summary>

@@ -54,7 +54,7 @@ public sealed class BidWorkbookTests(RecalculatedBooks books)
     [InlineData("Takeoff", "Circuit moved to another panel: named, extended within 6 ft, spliced")]
     [InlineData("Takeoff", "Temporary power: pedestal with protected receptacles, set and taken away")]
     [InlineData("Labor", "Service mast: conduit, weatherhead, roof flashing, straps")]
-    [InlineData("Labor", "The utility lets wait 12 days on the calendar; no hours are charged for them.")]
+    [InlineData("Labor", "Waiting for the utility takes 12 days on the calendar; no hours are charged for them.")]
     [InlineData("Takeoff", "NM-B cable 4/3 with ground")]
     public void ServiceWork_StandsInTheSheets(string sheet, string words)
     {

@@ -19,7 +19,7 @@ public sealed class ServiceTests : WebContext
         { "Service conductors", "30'", s => $"{s.ConductorLength?.ToFeet()}", "30" },
         { "Disconnect to panel", "12 ft", s => $"{s.DisconnectToPanel?.ToFeet()}", "12" },
         { "Ground rods", "3", s => $"{s.GroundRods}", "3" },
-        { "The utility lets wait", "14", s => $"{s.UtilityWaitDays}", "14" },
+        { "Waiting for the utility", "14", s => $"{s.UtilityWaitDays}", "14" },
         { "A metal water pipe is bonded", true, s => $"{s.WaterPipe}", "True" },
         { "Concrete-encased electrode is there", true, s => $"{s.ConcreteEncased}", "True" },
         { "An old service comes down", false, s => $"{s.Replaces}", "False" },
