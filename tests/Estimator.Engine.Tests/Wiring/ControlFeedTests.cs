@@ -38,7 +38,10 @@ public sealed class ControlFeedTests
         var hall = job.Levels[0].Rooms[0];
         var garage = new Room
         {
-            Id = "G", Kind = RoomKind.Garage, Size = new RectangleSize(Length.FromFeet(16), Length.FromFeet(20)), At = new GridPoint(Length.Zero, Length.FromFeet(10.5m)),
+            Id = "G",
+            Kind = RoomKind.Garage,
+            Size = new RectangleSize(Length.FromFeet(16), Length.FromFeet(20)),
+            At = new GridPoint(Length.Zero, Length.FromFeet(10.5m)),
             Placed = [hall.Placed[0] with { Wall = new WallSpot(1, Length.FromFeet(8)) }],
         };
         var estimate = SmallJobs.Estimate(job with { Levels = [job.Levels[0] with { Rooms = [hall with { Placed = [hall.Placed[1]] }, garage] }] });
