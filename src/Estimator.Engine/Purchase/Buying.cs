@@ -19,15 +19,17 @@ public sealed class Buying
     private readonly List<Finding> _findings = [];
     private readonly List<CutPlan> _cuts = [];
 
-    private Buying(PartsCatalogue catalogue) => _catalogue = catalogue;
+    private readonly StockOnHand _stock;
+
+    private Buying(PartsCatalogue catalogue, StockOnHand stock) => (_catalogue, _stock) = (catalogue, stock);
 
     /// <summary>The purchase of one job.</summary>
-    public static PurchasePlan For(string job, TakeoffResult takeoff, WiringPlan wiring, PartsCatalogue catalogue) =>
-        Together([(job, takeoff, wiring)], catalogue);
+    public static PurchasePlan For(string job, TakeoffResult takeoff, WiringPlan wiring, PartsCatalogue catalogue, StockOnHand? stock = null) =>
+        Together([(job, takeoff, wiring)], catalogue, stock);
 
-    /// <summary>One purchase for several jobs.</summary>
-    public static PurchasePlan Together(IReadOnlyList<(string Job, TakeoffResult Takeoff, WiringPlan Wiring)> jobs, PartsCatalogue catalogue) =>
-        new Buying(catalogue).Compute(jobs);
+    /// <summary>One purchase for several jobs; what is on the shelf is used first.</summary>
+    public static PurchasePlan Together(IReadOnlyList<(string Job, TakeoffResult Takeoff, WiringPlan Wiring)> jobs, PartsCatalogue catalogue, StockOnHand? stock = null) =>
+        new Buying(catalogue, stock ?? StockOnHand.Empty).Compute(jobs);
 
     private PurchasePlan Compute(IReadOnlyList<(string Job, TakeoffResult Takeoff, WiringPlan Wiring)> jobs)
     {
@@ -61,9 +63,10 @@ public sealed class Buying
 
     private PurchaseLine Packs(TakeoffLine line, Fact need, List<Offer> offers)
     {
-        var whole = (int)decimal.Ceiling(need.Value);
+        var used = Math.Min(need.Value, _stock.CountOf(line.ItemId));
+        var whole = (int)decimal.Ceiling(need.Value - used);
         var packs = PackChoice.Cheapest(whole, offers);
-        return new PurchaseLine(line.ItemId, line.Description, line.Unit, need, packs, packs.Sum(p => p.Count * p.Offer.PackSize) - need.Value, Cost(line, need, packs));
+        return new PurchaseLine(line.ItemId, line.Description, line.Unit, need, packs, used + packs.Sum(p => p.Count * p.Offer.PackSize) - need.Value, Cost(line, need, packs)) { FromStock = used };
     }
 
     private PurchaseLine Cable(TakeoffLine line, Fact need, List<Offer> offers, IReadOnlyList<(string Job, TakeoffResult Takeoff, WiringPlan Wiring)> jobs)

@@ -13,4 +13,8 @@ namespace Estimator.Engine.Purchase;
 /// <param name="Left">What is left over: pieces, or feet.</param>
 /// <param name="Cost">What the packs cost; null where nobody offers the item.</param>
 public sealed record PurchaseLine(
-    string ItemId, string Description, string Unit, Fact Needed, ImmutableArray<PackCount> Packs, decimal Left, Explained<Money>? Cost);
+    string ItemId, string Description, string Unit, Fact Needed, ImmutableArray<PackCount> Packs, decimal Left, Explained<Money>? Cost)
+{
+    /// <summary>What is taken from the shelf, in the item's unit.</summary>
+    public decimal FromStock { get; init; }
+}
