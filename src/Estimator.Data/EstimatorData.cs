@@ -2,6 +2,8 @@ using Estimator.Data.Companies;
 using Estimator.Data.Databases;
 using Estimator.Data.Jobs;
 using Estimator.Data.Prices;
+using Estimator.Data.Stock;
+using Estimator.Data.Suppliers;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
@@ -24,6 +26,9 @@ public static class EstimatorData
         services.AddScoped(p => new JobStore(Contexts(p), p.GetRequiredService<CurrentCompany>(), p.GetRequiredService<TimeProvider>()));
         services.AddScoped(p => new CompanyStore(Contexts(p)));
         services.AddScoped(p => new LocalPriceStore(Contexts(p), p.GetRequiredService<CurrentCompany>()));
+        services.AddScoped(p => new SupplierStore(Contexts(p), p.GetRequiredService<CurrentCompany>()));
+        services.AddScoped(p => new SupplierPriceStore(Contexts(p), p.GetRequiredService<CurrentCompany>(), p.GetRequiredService<TimeProvider>()));
+        services.AddScoped(p => new StockStore(Contexts(p), p.GetRequiredService<CurrentCompany>()));
         return services;
     }
 

@@ -10,7 +10,7 @@ using Microsoft.EntityFrameworkCore.Metadata.Builders;
 namespace Estimator.Data.Databases;
 
 /// <summary>The tables. One context an operation; it sees the rows of one company.</summary>
-internal abstract class EstimatorContext(DbContextOptions options) : DbContext(options)
+internal abstract partial class EstimatorContext(DbContextOptions options) : DbContext(options)
 {
     /// <summary>The company whose rows every query is held to.</summary>
     public long CompanyId { get; init; } = CurrentCompany.OwnId;
@@ -38,6 +38,7 @@ internal abstract class EstimatorContext(DbContextOptions options) : DbContext(o
         prices.HasOne<CompanyRow>().WithMany().HasForeignKey(r => r.CompanyId).OnDelete(DeleteBehavior.Restrict);
         prices.Property(r => r.Item).HasMaxLength(PriceLimits.Name);
         prices.Property(r => r.Supplier).HasMaxLength(PriceLimits.Name);
+        SupplyTables(modelBuilder);
         foreach (var property in modelBuilder.Model.GetEntityTypes().SelectMany(e => e.GetProperties()))
         {
             property.SetColumnName(JsonNamingPolicy.SnakeCaseLower.ConvertName(property.Name));

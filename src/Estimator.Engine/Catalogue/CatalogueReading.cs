@@ -57,7 +57,34 @@ internal sealed class CatalogueReading(List<string> problems)
 
     internal ImmutableArray<Offer> Offers(CsvTable table, ImmutableArray<CatalogueItem> items) =>
         [.. Known(table, items).Select(r => new Offer(
-            r["item"], r["supplier"], (int)Number(r, "pack_size", 1, 100_000), Money.FromDollars(Number(r, "price_usd", 0, 1_000_000)), r["note"]))];
+            r["item"], r["supplier"], (int)Number(r, "pack_size", 1, Offer.LargestPack), Money.FromDollars(Number(r, "price_usd", 0, Offer.HighestDollars)), r["note"])
+        {
+            Number = Optional(r, "number"),
+            Gtin = Optional(r, "gtin"),
+            QuotedOn = Day(r, "quoted_on"),
+            ExpiresOn = Day(r, "expires_on"),
+            Make = Optional(r, "make"),
+            Series = Optional(r, "series"),
+            Returnable = Optional(r, "returnable").Length == 0 || YesNo(r, "returnable"),
+        })];
+
+    private static string Optional(CsvRow row, string column) => row.Has(column) ? row[column] : "";
+
+    private DateOnly? Day(CsvRow row, string column)
+    {
+        if (Optional(row, column) is not { Length: > 0 } text)
+        {
+            return null;
+        }
+
+        if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
+        {
+            return day;
+        }
+
+        problems.Add(row.Problem(column, text, "a day such as 2026-03-31"));
+        return null;
+    }
 
     private IEnumerable<CsvRow> Known(CsvTable table, ImmutableArray<CatalogueItem> items)
     {

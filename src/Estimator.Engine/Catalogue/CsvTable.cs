@@ -15,17 +15,14 @@ internal sealed class CsvTable
 
     internal static CsvTable Empty(string name) => new(name, []);
 
-    internal static CsvTable Read(string name, string text, ImmutableArray<string> columns, string? further, List<string> problems)
+    internal static CsvTable Read(string name, string text, ImmutableArray<string> columns, ImmutableArray<string> further, List<string> problems)
     {
         var records = Records(text.TrimStart('\ufeff'), name, problems).ToList();
-        if (further is not null && records.Count > 0 && records[0].Fields.SequenceEqual(columns.Add(further)))
-        {
-            columns = columns.Add(further);
-        }
-
+        var needed = columns;
+        columns = columns.AddRange(further.Where(f => records.Count > 0 && records[0].Fields.Contains(f)));
         if (records.Count == 0 || !records[0].Fields.SequenceEqual(columns))
         {
-            problems.Add($"{name}, row 1: found '{(records.Count == 0 ? "" : string.Join(",", records[0].Fields))}', the header {string.Join(",", columns)} is accepted.");
+            problems.Add($"{name}, row 1: found '{(records.Count == 0 ? "" : string.Join(",", records[0].Fields))}', the header {string.Join(",", needed)} is accepted.");
             return Empty(name);
         }
 

@@ -33,6 +33,9 @@ public sealed class PartsCatalogue
     /// <summary>The files that a catalogue is made of.</summary>
     public static ImmutableArray<string> FileNames { get; } = ["items.csv", "boxes.csv", "kits.csv", "labor.csv", "offers.csv"];
 
+    /// <summary>The columns that offers.csv may have beside those that it must have.</summary>
+    public static ImmutableArray<string> OfferColumns { get; } = ["number", "gtin", "quoted_on", "expires_on", "make", "series", "returnable"];
+
     /// <summary>The items, in file order.</summary>
     public ImmutableArray<CatalogueItem> Items { get; }
 
@@ -59,7 +62,7 @@ public sealed class PartsCatalogue
     public static Parsed<PartsCatalogue> Read(IReadOnlyDictionary<string, string> csvByFileName)
     {
         var problems = new List<string>();
-        CsvTable File(string name, string? further, params ReadOnlySpan<string> columns)
+        CsvTable File(string name, ImmutableArray<string> further, params ReadOnlySpan<string> columns)
         {
             if (csvByFileName.TryGetValue(name, out var text))
             {
@@ -71,11 +74,11 @@ public sealed class PartsCatalogue
         }
 
         var reader = new CatalogueReading(problems);
-        var items = reader.Items(File("items.csv", null, "id", "category", "description", "unit"));
-        var boxes = reader.Boxes(File("boxes.csv", "material", "item", "use", "old_work", "gangs", "volume_in3", "internal_clamps"), items);
-        var kits = reader.Kits(File("kits.csv", null, "kit", "item"), items);
-        var labor = reader.Labor(File("labor.csv", null, "item", "phase", "hours", "per", "basis"), items);
-        var offers = reader.Offers(File("offers.csv", null, "item", "supplier", "pack_size", "price_usd", "note"), items);
+        var items = reader.Items(File("items.csv", [], "id", "category", "description", "unit"));
+        var boxes = reader.Boxes(File("boxes.csv", ["material"], "item", "use", "old_work", "gangs", "volume_in3", "internal_clamps"), items);
+        var kits = reader.Kits(File("kits.csv", [], "kit", "item"), items);
+        var labor = reader.Labor(File("labor.csv", [], "item", "phase", "hours", "per", "basis"), items);
+        var offers = reader.Offers(File("offers.csv", OfferColumns, "item", "supplier", "pack_size", "price_usd", "note"), items);
         return problems.Count == 0
             ? Parsed<PartsCatalogue>.Success(new PartsCatalogue(items, boxes, kits, labor, offers, HashOf(csvByFileName)))
             : Parsed<PartsCatalogue>.Failure(string.Join('\n', problems.Take(20)));
@@ -93,8 +96,16 @@ public sealed class PartsCatalogue
             .. _all.Offers.Where(o => !(o.IsSample && priced.Contains(o.Item)) && !replaced.Contains((o.Item, o.Supplier, o.PackSize))),
             .. known,
         ];
-        var text = string.Join('\n', known.Select(o => FormattableString.Invariant($"{o.Item} {o.Supplier} {o.PackSize} {o.Price.ToDollars()}")).Prepend(Hash));
+        var text = string.Join('\n', known.Select(o => FormattableString.Invariant($"{o.Item} {o.Supplier} {o.PackSize} {o.Price.ToDollars()} {o.Make} {o.Series} {o.QuotedOn:yyyy-MM-dd} {o.ExpiresOn:yyyy-MM-dd} {o.Number} {o.Gtin}")).Prepend(Hash));
         return known.IsEmpty ? this : new PartsCatalogue(Items, Boxes, _kits, _all.Labor, offers, HashOf(text));
+    }
+
+    /// <summary>This catalogue with some of its offers alone; items, boxes and hours stay.</summary>
+    /// <param name="keep">Which offers stay.</param>
+    public PartsCatalogue WithOffers(Func<Offer, bool> keep)
+    {
+        ImmutableArray<Offer> kept = [.. _all.Offers.Where(keep)];
+        return kept.Length == _all.Offers.Length ? this : new PartsCatalogue(Items, Boxes, _kits, _all.Labor, kept, Hash);
     }
 
     /// <summary>The key of the kit of a device on a circuit.</summary>

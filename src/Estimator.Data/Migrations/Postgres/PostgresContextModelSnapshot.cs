@@ -613,6 +613,295 @@ namespace Estimator.Data.Migrations.Postgres
                     b.ToTable("revision_takeoff_lines", (string)null);
                 });
 
+            modelBuilder.Entity("Estimator.Data.Stock.StockCountRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("Item")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("item");
+
+                    b.Property<long>("CountE4")
+                        .HasColumnType("bigint")
+                        .HasColumnName("count_e4");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.HasKey("CompanyId", "Item");
+
+                    b.ToTable("stock_counts", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Stock.StockPieceRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("Id")
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Item")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("item");
+
+                    b.Property<string>("Label")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("label");
+
+                    b.Property<long>("LengthNm")
+                        .HasColumnType("bigint")
+                        .HasColumnName("length_nm");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.HasKey("CompanyId", "Id");
+
+                    b.ToTable("stock_pieces", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.ItemGtinRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("Gtin")
+                        .HasColumnType("text")
+                        .HasColumnName("gtin");
+
+                    b.Property<string>("Item")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("item");
+
+                    b.HasKey("CompanyId", "Gtin");
+
+                    b.ToTable("item_gtins", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.PriceImportRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("SupplierId")
+                        .HasColumnType("integer")
+                        .HasColumnName("supplier_id");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("integer")
+                        .HasColumnName("number");
+
+                    b.Property<long>("AtUtcTicks")
+                        .HasColumnType("bigint")
+                        .HasColumnName("at_utc_ticks");
+
+                    b.Property<string>("FileHash")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("file_hash");
+
+                    b.Property<string>("FileName")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("file_name");
+
+                    b.Property<int>("Prices")
+                        .HasColumnType("integer")
+                        .HasColumnName("prices");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("who");
+
+                    b.Property<int>("Withdrawn")
+                        .HasColumnType("integer")
+                        .HasColumnName("withdrawn");
+
+                    b.HasKey("CompanyId", "SupplierId", "Number");
+
+                    b.ToTable("price_imports", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.SupplierNumberRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("SupplierId")
+                        .HasColumnType("integer")
+                        .HasColumnName("supplier_id");
+
+                    b.Property<string>("Number")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("number");
+
+                    b.Property<string>("Item")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("item");
+
+                    b.HasKey("CompanyId", "SupplierId", "Number");
+
+                    b.ToTable("supplier_numbers", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.SupplierPriceRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("SupplierId")
+                        .HasColumnType("integer")
+                        .HasColumnName("supplier_id");
+
+                    b.Property<string>("Item")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("item");
+
+                    b.Property<int>("PackSize")
+                        .HasColumnType("integer")
+                        .HasColumnName("pack_size");
+
+                    b.Property<int>("Import")
+                        .HasColumnType("integer")
+                        .HasColumnName("import");
+
+                    b.Property<DateOnly?>("ExpiresOn")
+                        .HasColumnType("date")
+                        .HasColumnName("expires_on");
+
+                    b.Property<int>("FileRow")
+                        .HasColumnType("integer")
+                        .HasColumnName("file_row");
+
+                    b.Property<string>("Gtin")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("gtin");
+
+                    b.Property<string>("Make")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("make");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("number");
+
+                    b.Property<long?>("PriceE4")
+                        .HasColumnType("bigint")
+                        .HasColumnName("price_e4");
+
+                    b.Property<DateOnly>("QuotedOn")
+                        .HasColumnType("date")
+                        .HasColumnName("quoted_on");
+
+                    b.Property<string>("Series")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("series");
+
+                    b.HasKey("CompanyId", "SupplierId", "Item", "PackSize", "Import");
+
+                    b.HasIndex("CompanyId", "Item");
+
+                    b.HasIndex("CompanyId", "SupplierId", "Import");
+
+                    b.ToTable("supplier_prices", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.SupplierRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("Id")
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Account")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("account");
+
+                    b.Property<bool>("Active")
+                        .HasColumnType("boolean")
+                        .HasColumnName("active");
+
+                    b.Property<string>("Contact")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("contact");
+
+                    b.Property<long>("DeliveryE4")
+                        .HasColumnType("bigint")
+                        .HasColumnName("delivery_e4");
+
+                    b.Property<long?>("FreeFromE4")
+                        .HasColumnType("bigint")
+                        .HasColumnName("free_from_e4");
+
+                    b.Property<string>("MatchingJson")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("matching_json");
+
+                    b.Property<long>("MinimumE4")
+                        .HasColumnType("bigint")
+                        .HasColumnName("minimum_e4");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("name");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("note");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.Property<string>("Way")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("way");
+
+                    b.HasKey("CompanyId", "Id");
+
+                    b.HasIndex("CompanyId", "Name")
+                        .IsUnique();
+
+                    b.ToTable("suppliers", (string)null);
+                });
+
             modelBuilder.Entity("Estimator.Data.Jobs.JobEditRow", b =>
                 {
                     b.HasOne("Estimator.Data.Jobs.JobRow", null)
@@ -715,6 +1004,69 @@ namespace Estimator.Data.Migrations.Postgres
                         .WithMany("TakeoffLines")
                         .HasForeignKey("CompanyId", "JobId", "Revision")
                         .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Stock.StockCountRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Companies.CompanyRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Stock.StockPieceRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Companies.CompanyRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.ItemGtinRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Companies.CompanyRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.PriceImportRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Suppliers.SupplierRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "SupplierId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.SupplierNumberRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Suppliers.SupplierRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "SupplierId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.SupplierPriceRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Suppliers.PriceImportRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "SupplierId", "Import")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.SupplierRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Companies.CompanyRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId")
+                        .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
 

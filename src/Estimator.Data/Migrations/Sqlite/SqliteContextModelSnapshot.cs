@@ -607,6 +607,295 @@ namespace Estimator.Data.Migrations.Sqlite
                     b.ToTable("revision_takeoff_lines", (string)null);
                 });
 
+            modelBuilder.Entity("Estimator.Data.Stock.StockCountRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("Item")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("item");
+
+                    b.Property<long>("CountE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("count_e4");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("version");
+
+                    b.HasKey("CompanyId", "Item");
+
+                    b.ToTable("stock_counts", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Stock.StockPieceRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("Id")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Item")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("item");
+
+                    b.Property<string>("Label")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("label");
+
+                    b.Property<long>("LengthNm")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("length_nm");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("version");
+
+                    b.HasKey("CompanyId", "Id");
+
+                    b.ToTable("stock_pieces", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.ItemGtinRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("Gtin")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("gtin");
+
+                    b.Property<string>("Item")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("item");
+
+                    b.HasKey("CompanyId", "Gtin");
+
+                    b.ToTable("item_gtins", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.PriceImportRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("SupplierId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("supplier_id");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("number");
+
+                    b.Property<long>("AtUtcTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at_utc_ticks");
+
+                    b.Property<string>("FileHash")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("file_hash");
+
+                    b.Property<string>("FileName")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("file_name");
+
+                    b.Property<int>("Prices")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("prices");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("who");
+
+                    b.Property<int>("Withdrawn")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("withdrawn");
+
+                    b.HasKey("CompanyId", "SupplierId", "Number");
+
+                    b.ToTable("price_imports", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.SupplierNumberRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("SupplierId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("supplier_id");
+
+                    b.Property<string>("Number")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("number");
+
+                    b.Property<string>("Item")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("item");
+
+                    b.HasKey("CompanyId", "SupplierId", "Number");
+
+                    b.ToTable("supplier_numbers", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.SupplierPriceRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("SupplierId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("supplier_id");
+
+                    b.Property<string>("Item")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("item");
+
+                    b.Property<int>("PackSize")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("pack_size");
+
+                    b.Property<int>("Import")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("import");
+
+                    b.Property<DateOnly?>("ExpiresOn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("expires_on");
+
+                    b.Property<int>("FileRow")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("file_row");
+
+                    b.Property<string>("Gtin")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("gtin");
+
+                    b.Property<string>("Make")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("make");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("number");
+
+                    b.Property<long?>("PriceE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("price_e4");
+
+                    b.Property<DateOnly>("QuotedOn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("quoted_on");
+
+                    b.Property<string>("Series")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("series");
+
+                    b.HasKey("CompanyId", "SupplierId", "Item", "PackSize", "Import");
+
+                    b.HasIndex("CompanyId", "Item");
+
+                    b.HasIndex("CompanyId", "SupplierId", "Import");
+
+                    b.ToTable("supplier_prices", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.SupplierRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("Id")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Account")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("account");
+
+                    b.Property<bool>("Active")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("active");
+
+                    b.Property<string>("Contact")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("contact");
+
+                    b.Property<long>("DeliveryE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("delivery_e4");
+
+                    b.Property<long?>("FreeFromE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("free_from_e4");
+
+                    b.Property<string>("MatchingJson")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("matching_json");
+
+                    b.Property<long>("MinimumE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("minimum_e4");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("name");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("version");
+
+                    b.Property<string>("Way")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("way");
+
+                    b.HasKey("CompanyId", "Id");
+
+                    b.HasIndex("CompanyId", "Name")
+                        .IsUnique();
+
+                    b.ToTable("suppliers", (string)null);
+                });
+
             modelBuilder.Entity("Estimator.Data.Jobs.JobEditRow", b =>
                 {
                     b.HasOne("Estimator.Data.Jobs.JobRow", null)
@@ -709,6 +998,69 @@ namespace Estimator.Data.Migrations.Sqlite
                         .WithMany("TakeoffLines")
                         .HasForeignKey("CompanyId", "JobId", "Revision")
                         .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Stock.StockCountRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Companies.CompanyRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Stock.StockPieceRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Companies.CompanyRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.ItemGtinRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Companies.CompanyRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.PriceImportRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Suppliers.SupplierRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "SupplierId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.SupplierNumberRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Suppliers.SupplierRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "SupplierId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.SupplierPriceRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Suppliers.PriceImportRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "SupplierId", "Import")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Suppliers.SupplierRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Companies.CompanyRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId")
+                        .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
 

@@ -1,0 +1,5 @@
+using Estimator.Data.Tests.Databases;
+
+namespace Estimator.Data.Tests.Suppliers;
+
+public sealed class PostgresSupplierTests(PostgresDatabase database) : SupplierTests(database), IClassFixture<PostgresDatabase>;
