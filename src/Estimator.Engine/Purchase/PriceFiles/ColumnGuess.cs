@@ -24,7 +24,7 @@ public static class ColumnGuess
         (PriceColumn.Description, "description"), (PriceColumn.Description, "desc"), (PriceColumn.Description, "product name"), (PriceColumn.Description, "name"),
         (PriceColumn.Make, "make"), (PriceColumn.Make, "fits"), (PriceColumn.Series, "series"),
         (PriceColumn.Number, "part"), (PriceColumn.Number, "sku"), (PriceColumn.Number, "stock no"), (PriceColumn.Number, "catalog no"), (PriceColumn.Number, "catalog number"),
-        (PriceColumn.Number, "cat no"), (PriceColumn.Number, "item number"), (PriceColumn.Number, "item no"), (PriceColumn.Number, "number"), (PriceColumn.Number, "item"), (PriceColumn.Number, "code"),
+        (PriceColumn.Number, "cat no"), (PriceColumn.Number, "item number"), (PriceColumn.Number, "item no"), (PriceColumn.Number, "number"), (PriceColumn.Number, "item"), (PriceColumn.Number, "code"), (PriceColumn.Number, "no"),
     ];
 
     /// <summary>The guess for the headings of a file; each column and each heading is used once.</summary>

@@ -10,10 +10,9 @@ internal static class PriceCell
     private const int Shown = 40;
     private const int Decimals = 6;
 
-    // Day 61 of a workbook is March 1, 1900; before it counting is off by the day that 1900 did not have. Source: ECMA-376 part 1, 18.17.4.1.
-    private const int FirstSoundSerial = 61;
-    private const int LastSerial = 2_958_465;
-    private static readonly DateOnly SerialZero = new(1899, 12, 30);
+    // Before day 61, March 1, 1900, counting is off by the day that 1900 did not have. Source: ECMA-376 part 1, 18.17.4.1.
+    private const int FirstSoundDay = 61;
+    private const int LastDay = 2_950_000;
     private static readonly string[] DayForms = ["yyyy-MM-dd", "M/d/yyyy", "M/d/yy", "yyyy-MM-dd HH:mm:ss", "M/d/yyyy H:mm"];
 
     /// <summary>Dollars, with or without sign and thousands.</summary>
@@ -33,8 +32,8 @@ internal static class PriceCell
             : Parsed<int>.Failure(FormattableString.Invariant($"Found '{Short(text)}'; a whole number of pieces or feet from 1 to {Offer.LargestPack:#,0} is accepted."));
     }
 
-    /// <summary>A day: year first, or month first as Americans write it; a workbook's day number where the file is one.</summary>
-    internal static Parsed<DateOnly> Day(string text, bool workbook)
+    /// <summary>A day: year first, or month first as Americans write it; a workbook's day number where the file counts days.</summary>
+    internal static Parsed<DateOnly> Day(string text, DateOnly? dayZero)
     {
         var typed = text.Trim();
         if (DateTime.TryParseExact(typed, DayForms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
@@ -42,8 +41,8 @@ internal static class PriceCell
             return Parsed<DateOnly>.Success(DateOnly.FromDateTime(day));
         }
 
-        return workbook && decimal.TryParse(typed, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var serial) && serial is >= FirstSoundSerial and <= LastSerial
-            ? Parsed<DateOnly>.Success(SerialZero.AddDays(decimal.ToInt32(decimal.Truncate(serial))))
+        return dayZero is { } zero && decimal.TryParse(typed, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var serial) && serial is >= FirstSoundDay and <= LastDay
+            ? Parsed<DateOnly>.Success(zero.AddDays(decimal.ToInt32(decimal.Truncate(serial))))
             : Parsed<DateOnly>.Failure($"Found '{Short(text)}'; a day such as 2026-03-31 or 3/31/2026 is accepted.");
     }
 

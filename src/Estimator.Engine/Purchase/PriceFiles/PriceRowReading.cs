@@ -10,17 +10,18 @@ public sealed class PriceRowReading
 
     private readonly ColumnMatching _matching;
     private readonly Dictionary<PriceColumn, int> _at = [];
-    private readonly bool _workbook;
+    private readonly DateOnly? _dayZero;
+    private readonly Dictionary<string, Parsed<PriceUnit>> _units = new(StringComparer.Ordinal);
 
     /// <summary>Prepares the reading.</summary>
     /// <param name="headings">The headings of the file, from the left.</param>
     /// <param name="matching">Which of them says what; headings that the file lacks are passed over.</param>
-    /// <param name="workbook">Whether days may be a workbook's day numbers.</param>
-    public PriceRowReading(IReadOnlyList<string> headings, ColumnMatching matching, bool workbook)
+    /// <param name="dayZero">Day 0 of a workbook's day numbers; null where the file is none.</param>
+    public PriceRowReading(IReadOnlyList<string> headings, ColumnMatching matching, DateOnly? dayZero)
     {
         ArgumentNullException.ThrowIfNull(headings);
         ArgumentNullException.ThrowIfNull(matching);
-        (_matching, _workbook) = (matching, workbook);
+        (_matching, _dayZero) = (matching, dayZero);
         foreach (var (column, heading) in matching.Headings)
         {
             for (var i = 0; i < headings.Count && !_at.ContainsKey(column); i++)
@@ -76,7 +77,7 @@ public sealed class PriceRowReading
             Wrong(PriceColumn.Price, "Found no price; a price in dollars is accepted.");
         }
 
-        var unit = PriceUnit.Read(Text(PriceColumn.PricedBy));
+        var unit = Unit(Text(PriceColumn.PricedBy));
         if (!unit.Ok)
         {
             Wrong(PriceColumn.PricedBy, unit.Problem);
@@ -84,16 +85,32 @@ public sealed class PriceRowReading
 
         var gtin = Take(PriceColumn.Gtin, Gtin.Read);
         var pack = Take(PriceColumn.PackSize, PriceCell.Pack);
-        var quoted = Take(PriceColumn.QuotedOn, t => PriceCell.Day(t, _workbook));
-        var expires = Take(PriceColumn.ExpiresOn, t => PriceCell.Day(t, _workbook));
+        var quoted = Take(PriceColumn.QuotedOn, t => PriceCell.Day(t, _dayZero));
+        var expires = Take(PriceColumn.ExpiresOn, t => PriceCell.Day(t, _dayZero));
         var (item, number, description, make, series) = (Kept(PriceColumn.Item), Kept(PriceColumn.Number), PriceCell.Short(Text(PriceColumn.Description)), Kept(PriceColumn.Make), Kept(PriceColumn.Series));
         if (item.Length == 0 && number.Length == 0 && Text(PriceColumn.Gtin).Length == 0)
         {
-            Wrong(_matching.Headings.Keys.First(c => c is PriceColumn.Item or PriceColumn.Number or PriceColumn.Gtin), "Found no item; an item id, an item number or a GTIN is accepted.");
+            Wrong(_matching.Headings.Keys.FirstOrDefault(c => c is PriceColumn.Item or PriceColumn.Number or PriceColumn.Gtin, PriceColumn.Item), "Found no item; an item id, an item number or a GTIN is accepted.");
         }
 
         return problems is null
             ? (new PriceRow(row, item, number, gtin?.ToString() ?? "", description, price!.Value, unit.Value, pack, quoted, expires, make, series), [])
             : (null, problems);
+    }
+
+    // A file says few units, over and over.
+    private Parsed<PriceUnit> Unit(string text)
+    {
+        const int Known = 1000;
+        if (!_units.TryGetValue(text, out var unit))
+        {
+            unit = PriceUnit.Read(text);
+            if (_units.Count < Known)
+            {
+                _units.Add(text, unit);
+            }
+        }
+
+        return unit;
     }
 }

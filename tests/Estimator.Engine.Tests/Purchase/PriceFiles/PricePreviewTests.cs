@@ -77,7 +77,7 @@ public sealed class PricePreviewTests
     {
         string[] cells = ["", "77", "", "", "5", "", "", "", ""];
         cells[Array.IndexOf(Headings, field)] = text;
-        var (row, problems) = new PriceRowReading(Headings, Matching, workbook: false).Read(41, cells);
+        var (row, problems) = new PriceRowReading(Headings, Matching, null).Read(41, cells);
         Assert.Null(row);
         var problem = Assert.Single(problems);
         Assert.Equal((41, field == "No" ? "Id" : field), (problem.Row, problem.Field));
@@ -91,7 +91,7 @@ public sealed class PricePreviewTests
     [InlineData("46082", true)]
     public void Read_Days_InTheFormsOfFilesAndWorkbooks(string text, bool workbook)
     {
-        var (row, _) = new PriceRowReading(Headings, Matching, workbook).Read(2, ["", "77", "", "", "5", "", "", text, ""]);
+        var (row, _) = new PriceRowReading(Headings, Matching, workbook ? new DateOnly(1899, 12, 30) : null).Read(2, ["", "77", "", "", "5", "", "", text, ""]);
         Assert.Equal(new DateOnly(2026, 3, 1), row!.QuotedOn);
     }
 
@@ -101,7 +101,7 @@ public sealed class PricePreviewTests
 
     private static IEnumerable<PriceRow> Rows(params string[][] rows)
     {
-        var reading = new PriceRowReading(Headings, Matching, workbook: false);
+        var reading = new PriceRowReading(Headings, Matching, null);
         return rows.Select((cells, i) => reading.Read(i + 2, cells)).Select(r => r.Row ?? throw new InvalidOperationException(r.Problems[0].Text));
     }
 }
