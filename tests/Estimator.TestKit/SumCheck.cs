@@ -29,7 +29,9 @@ public static class SumCheck
         var conduit = wiring.Runs.Where(InConduit).ToList();
         var feeders = wiring.Feeders.Where(InConduit).ToList();
         const int FeederConductors = 4;
-        yield return ("conduit in feet", estimate.Takeoff.Lines.Where(l => l.Category == "conduit" && l.Unit == "foot").Sum(l => l.Quantity.Value), (conduit.Sum(r => r.Path.Horizontal.Value + r.Path.Vertical.Value) + feeders.Sum(f => f.Path.Horizontal.Value + f.Path.Vertical.Value)) / NanometresPerFoot);
+        // 4 ft at each end of cable that comes out of the ground.
+        var sleeves = 8 * (wiring.Runs.Count(r => r.Path.Trench is not null && r.Cable.Method is WiringMethod.Uf) + wiring.Feeders.Count(f => f.Path.Trench is not null && f.Method is WiringMethod.Uf));
+        yield return ("conduit in feet", estimate.Takeoff.Lines.Where(l => l.Category == "conduit" && l.Unit == "foot").Sum(l => l.Quantity.Value), (conduit.Sum(r => r.Path.Horizontal.Value + r.Path.Vertical.Value) + feeders.Sum(f => f.Path.Horizontal.Value + f.Path.Vertical.Value)) / NanometresPerFoot + sleeves);
         yield return ("wire in conduit in feet", estimate.Takeoff.Lines.Where(l => l.Category == "wire").Sum(l => l.Quantity.Value), (conduit.Sum(r => r.Total.Value * r.Conductors.Length) + feeders.Sum(f => f.Total.Value * FeederConductors)) / NanometresPerFoot);
         foreach (var cable in wiring.Runs.Except(conduit).Select(r => (r.Cable.ItemId, r.Total)).Concat(wiring.Feeders.Except(feeders).Select(f => (f.ItemId, f.Total))).GroupBy(r => r.ItemId))
         {

@@ -49,6 +49,7 @@ internal static class LightingOutlets
     {
         RoomKind.Hall or RoomKind.Stair or RoomKind.Garage or RoomKind.Foyer => "lighting-passage",
         RoomKind.Laundry => "lighting-laundry",
+        RoomKind.Storage or RoomKind.Other or RoomKind.Utility when AccessoryBuildings.Holds(house.Job, room.Source) => "lighting-accessory",
         RoomKind.Utility => "equipment-light",
         RoomKind.Basement => room.Source.Finished ? "lighting-outlet" : "equipment-light",
         RoomKind.Attic or RoomKind.Crawl => house.Job.Equipment.Any(e => e.Room == room.Source.Id) ? "equipment-light" : null,

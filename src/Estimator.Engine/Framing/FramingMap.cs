@@ -9,7 +9,8 @@ namespace Estimator.Engine.Framing;
 /// <summary>The ways of a cable through the framing of a house.</summary>
 /// <remarks>
 /// Along walls: through bored studs of one level. Overhead: up, across the joists of a level, down; also from level to level, where the upper end is
-/// met from under its floor, or over a riser in a stud bay at a corner of the upper level's rooms. Under the floor: down, across, up.
+/// met from under its floor, or over a riser in a stud bay at a corner of the upper level's rooms. Under the floor: down, across, up. From building to
+/// building: to the trench by the shorter of the ways along walls and overhead, through it, and on alike.
 /// Source: common practice, no source; horizontal ways keep square to the house.
 /// </remarks>
 public sealed class FramingMap
@@ -17,6 +18,7 @@ public sealed class FramingMap
     private const int PlatesUnderFloor = 2;
 
     private readonly FramedHouse _house;
+    private readonly Trenches _trenches;
     private readonly ImmutableArray<OverheadRegion> _over;
     private readonly Dictionary<(int Level, bool AboveSills), WallGraph> _walls = [];
     private readonly int _plate;
@@ -28,18 +30,27 @@ public sealed class FramingMap
     public FramingMap(FramedHouse house)
     {
         _house = house;
+        _trenches = new Trenches(house);
         _over = [.. house.Levels.Select(l => new OverheadRegion(house, l, l.JoistsAlongX))];
         _plate = PracticeDefaults.PlateThickness.Inches().ToSixteenths();
         _lowRun = WiringSettings.LowRunHeight.Inches().ToSixteenths();
         _cornerStuds = (int)WiringSettings.CornerStuds.Number();
     }
 
-    /// <summary>The length of a way; false where that way does not exist. Overhead always exists, bridged straight where no framing joins the ends.</summary>
+    /// <summary>The length of a way; false where that way does not exist. Overhead always exists in a building, bridged straight where no framing joins the ends.</summary>
     public bool TryWay(Placement a, Placement b, RunWay way, out WayLength length)
     {
         length = default;
+        if (way is RunWay.Underground != (_trenches.Between(a.Room, b.Room) is not null))
+        {
+            return false;
+        }
+
         switch (way)
         {
+            case RunWay.Underground:
+                length = ThroughTrench(a, b, _trenches.Between(a.Room, b.Room)!);
+                return true;
             case RunWay.AlongWalls when CanBore(a, b) && Walls(a, b).TryWay(a, b, out var along, out var corners):
                 length = new WayLength(along, Math.Abs(a.Height - b.Height), along / StudSpacing(a.Level) + corners * _cornerStuds);
                 return true;
@@ -63,12 +74,43 @@ public sealed class FramingMap
             throw new ArgumentException($"There is no way {way} between these places.", nameof(way));
         }
 
-        return new PathExplaining(_house, page).Explain(way switch
+        return way is RunWay.Underground ? Buried(a, b, page) : new PathExplaining(_house, page).Explain(way switch
         {
             RunWay.AlongWalls => AlongWalls(a, b),
             RunWay.Underfloor => BelowFloor(a, b),
             _ => Overhead(a, b),
         });
+    }
+
+    private WayLength ThroughTrench(Placement a, Placement b, Trench trench)
+    {
+        var (from, to) = (Inside(a, trench.From).Length, Inside(trench.To, b).Length);
+        return new WayLength(from.Horizontal + trench.Length + to.Horizontal, from.Vertical + to.Vertical, from.Bores + to.Bores + (int)BurialRules.WallHoles.Number());
+    }
+
+    // Inside a building the way to its trench is the shorter one.
+    private (RunWay Way, WayLength Length) Inside(Placement a, Placement b)
+    {
+        TryWay(a, b, RunWay.Overhead, out var over);
+        return TryWay(a, b, RunWay.AlongWalls, out var along) && along.Horizontal + along.Vertical < over.Horizontal + over.Vertical ? (RunWay.AlongWalls, along) : (RunWay.Overhead, over);
+    }
+
+    private RunPath Buried(Placement a, Placement b, PageWriter page)
+    {
+        var trench = _trenches.Explained(_trenches.Between(a.Room, b.Room)!, page);
+        var (from, to) = (PathFor(a, trench.From, Inside(a, trench.From).Way, page), PathFor(trench.To, b, Inside(trench.To, b).Way, page));
+        var dug = _trenches.LengthOf(trench, page);
+        return new RunPath
+        {
+            Way = RunWay.Underground,
+            Turns = [.. from.Turns, .. to.Turns],
+            Horizontal = page.Compute(Operation.Sum, "way-horizontal", "Through both buildings and the trench", Unit.Length, from.Horizontal, dug, to.Horizontal),
+            Vertical = page.Compute(Operation.Sum, "way-rises", "Rises and drops in both buildings", Unit.Length, from.Vertical, to.Vertical),
+            AlongMembers = page.Compute(Operation.Sum, "way-along", "Part of the way along members", Unit.Length, from.AlongMembers, to.AlongMembers),
+            Bores = page.Compute(Operation.Sum, "way-bores", "Holes to bore", Unit.Each, from.Bores, to.Bores, BurialRules.WallHoles.Read(page, Unit.Each)),
+            Trench = dug,
+            Bridged = from.Bridged || to.Bridged,
+        };
     }
 
     private PathDraft AlongWalls(Placement a, Placement b)
@@ -148,7 +190,7 @@ public sealed class FramingMap
         };
         for (var level = low.Level; level <= top; level++)
         {
-            IEnumerable<PlanPoint> goals = level == top ? [high.Spot] : Risers(level + 1).DefaultIfEmpty(high.Spot);
+            IEnumerable<PlanPoint> goals = level == top ? [high.Spot] : Risers(level + 1, high.Room).DefaultIfEmpty(high.Spot);
             ways = [.. goals.Select(g => ways.Select(w => Extend(w, level, g)).MinBy(w => (w.Bridged, w.Length, w.Across)))];
         }
 
@@ -191,8 +233,8 @@ public sealed class FramingMap
         return across / JoistSpacing(stage.Level);
     }
 
-    private IEnumerable<PlanPoint> Risers(int level) =>
-        _house.Levels[level].Rooms.Where(r => _house.Rooms[r].Source.Kind is not (RoomKind.Void or RoomKind.Outdoors))
+    private IEnumerable<PlanPoint> Risers(int level, int room) =>
+        _house.Levels[level].Rooms.Where(r => _trenches.Together(r, room) && _house.Rooms[r].Source.Kind is not (RoomKind.Void or RoomKind.Outdoors))
             .SelectMany(r => _house.Rooms[r].Corners).Distinct().Order();
 
     private WallGraph Walls(Placement a, Placement b)
@@ -208,7 +250,7 @@ public sealed class FramingMap
     }
 
     private OverheadRegion? Under(Placement a, Placement b) =>
-        a.Level == b.Level && a.Mount is Mount.Wall && b.Mount is Mount.Wall && _house.Levels[a.Level].OpenBelow
+        a.Level == b.Level && a.Mount is Mount.Wall && b.Mount is Mount.Wall && _house.Levels[a.Level].OpenBelow && _house.Rooms[a.Room].Source.Building is null
             ? _over[_house.Levels[a.Level].JoistsUnder]
             : null;
 

@@ -66,18 +66,7 @@ internal sealed class PathExplaining(FramedHouse house, PageWriter page)
     }
 
     // A way over or under the rooms turns where it began or ends, at a corner, or where the line of one of these crosses that of another.
-    private (Fact X, Fact Y) Coordinates(PathDraft draft, PlanPoint spot)
-    {
-        var grid = house.Pose.ToGrid(spot);
-        (Fact X, Fact Y)[] known =
-        [
-            (draft.From.X, draft.From.Y), (draft.To.X, draft.To.Y),
-            .. house.Rooms.SelectMany(r => r.CornerFacts), .. house.Rooms.SelectMany(r => r.HoleFacts).SelectMany(h => h),
-        ];
-        var (x, y) = (Length.FromSixteenths(grid.X).ToNanometres(), Length.FromSixteenths(grid.Y).ToNanometres());
-        var both = known.FirstOrDefault(k => k.X.Value == x && k.Y.Value == y);
-        return both.X.Unit is Unit.Length ? both : (known.First(k => k.X.Value == x).X, known.First(k => k.Y.Value == y).Y);
-    }
+    private (Fact X, Fact Y) Coordinates(PathDraft draft, PlanPoint spot) => PlanFacts.At(house, spot, [(draft.From.X, draft.From.Y), (draft.To.X, draft.To.Y)]);
 
     private Fact Vertical(PathDraft draft) => draft.Way switch
     {

@@ -47,7 +47,7 @@ internal static class RoomKey
 
     private static void Content(StringBuilder key, Job job, Room room, Func<GridPoint?, WallSpot?, string> at)
     {
-        key.Append(CultureInfo.InvariantCulture, $"w{(int)room.Walls}{(room.Finished ? "f" : "")}");
+        key.Append(CultureInfo.InvariantCulture, $"w{(int)room.Walls}{(room.Finished ? "f" : "")}{(room.Building is null ? "" : "apart")}");
         foreach (var count in room.Counts.OrderBy(c => c.Kind).ThenBy(c => c.Serves).ThenBy(c => c.Count))
         {
             key.Append(CultureInfo.InvariantCulture, $"c{(int)count.Kind},{(int)count.Serves},{count.Count}");

@@ -25,6 +25,9 @@ public sealed record RunPath
     /// <summary>Holes to bore.</summary>
     public required Fact Bores { get; init; }
 
+    /// <summary>The part of the horizontal length that lies in a trench; null where none does.</summary>
+    public Fact? Trench { get; init; }
+
     /// <summary>Whether no way through the framing was found and the distance was measured straight across.</summary>
     public required bool Bridged { get; init; }
 }

@@ -29,6 +29,9 @@ public sealed record Job
     /// <summary>Levels of the house, in any order.</summary>
     public required ImmutableArray<Level> Levels { get; init; }
 
+    /// <summary>Buildings that stand apart from the house.</summary>
+    public ImmutableArray<Building> Buildings { get; init; } = [];
+
     /// <summary>Panels, the service panel first.</summary>
     public required ImmutableArray<Panel> Panels { get; init; }
 

@@ -9,6 +9,9 @@ public static class Naming
     /// <summary>What a level is called.</summary>
     public static string Called(this Level level) => Or(level.Name, level.Id);
 
+    /// <summary>What a building is called.</summary>
+    public static string Called(this Building building) => Or(building.Name, building.Id);
+
     /// <summary>What a panel is called.</summary>
     public static string Called(this Panel panel) => Or(panel.Name, panel.Id);
 

@@ -15,6 +15,9 @@ public sealed record Room
     /// <summary>What it is used for; the rules of layout, GFCI and AFCI turn on it.</summary>
     public required RoomKind Kind { get; init; }
 
+    /// <summary>The building that it is in; null for the house.</summary>
+    public string? Building { get; init; }
+
     /// <summary>Two sides of a rectangle; null where <see cref="Corners"/> are given.</summary>
     public RectangleSize? Size { get; init; }
 

@@ -11,4 +11,7 @@ public enum RunWay
 
     /// <summary>Down under the floor, across, and up.</summary>
     Underfloor,
+
+    /// <summary>Out of one building, through a trench, into another.</summary>
+    Underground,
 }

@@ -22,6 +22,7 @@ internal static class References
         Unique([.. job.Controls.Select((c, i) => (c.Id, $"$.controls[{i}].id"))], problems);
         Unique([.. job.Pins.Circuits.Select((c, i) => (c.Id, $"$.pins.circuits[{i}].id"))], problems);
         Unique([.. job.Unknowns.Select((u, i) => (u.Id, $"$.unknowns[{i}].id"))], problems);
+        Unique([.. job.Buildings.Select((b, i) => (b.Id, $"$.buildings[{i}].id"))], problems);
         Unique([.. job.Code.Amendments.Select((a, i) => (a.Id, $"$.code.amendments[{i}].id"))], problems);
         foreach (var (panel, p) in job.Panels.Select((x, i) => (x, i)))
         {
@@ -30,6 +31,7 @@ internal static class References
 
         var known = rooms.Select(r => r.Id).ToHashSet(StringComparer.Ordinal);
         Openings(job, known, problems);
+        BuildingValidation.Check(job, problems);
         Panels(job, known, problems);
         foreach (var (equipment, e) in job.Equipment.Select((x, i) => (x, i)))
         {

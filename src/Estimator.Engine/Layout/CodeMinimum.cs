@@ -108,6 +108,9 @@ public static class CodeMinimum
             case RoomKind.Garage:
                 yield return Count(DeviceKind.DuplexReceptacle, VehicleBays.Of(house, framed.Index) * (int)ReceptacleRules.GarageBay.Number());
                 break;
+            case RoomKind.Storage or RoomKind.Utility or RoomKind.Other when AccessoryBuildings.Holds(house.Job, room):
+                yield return Count(DeviceKind.DuplexReceptacle, (int)ReceptacleRules.AccessoryBuilding.Number());
+                break;
             case RoomKind.Utility when !room.Finished && house.Levels[framed.Level].Source.Basement:
                 yield return Count(DeviceKind.DuplexReceptacle, (int)ReceptacleRules.BasementPortion.Number());
                 break;

@@ -14,6 +14,9 @@ public sealed record OutletPlace
     /// <summary>Whether it lies in a basement, whatever the room is used for.</summary>
     public bool InBasement { get; init; }
 
+    /// <summary>Whether the room is in a building that stands apart and is no dwelling, at grade and not meant to live in.</summary>
+    public bool Accessory { get; init; }
+
     /// <summary>What it serves.</summary>
     public ServedPlace Serves { get; init; } = ServedPlace.Room;
 

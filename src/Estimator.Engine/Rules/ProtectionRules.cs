@@ -34,7 +34,7 @@ public static class ProtectionRules
     {
         var edition = code.Edition;
         var unfinished = !place.Finished && (place.InBasement || place.Room is RoomKind.Basement);
-        if (place.Volts > HighestVoltsToNeutral || unfinished)
+        if (place.Volts > HighestVoltsToNeutral || unfinished || place.Accessory)
         {
             return None;
         }
@@ -100,6 +100,11 @@ public static class ProtectionRules
 
     private static IEnumerable<string> ReceptacleKeys(OutletPlace place)
     {
+        if (place.Accessory)
+        {
+            yield return "accessory_building";
+        }
+
         if (RoomKey(place) is { } room)
         {
             yield return room;

@@ -45,6 +45,9 @@ public static class ReceptacleRules
     /// <summary>Receptacles for each vehicle bay.</summary>
     public static RuleRow GarageBay => Table["garage_bay"];
 
+    /// <summary>Receptacles for each accessory building with power.</summary>
+    public static RuleRow AccessoryBuilding => Table["accessory_building"];
+
     /// <summary>Receptacles for each unfinished basement portion.</summary>
     public static RuleRow BasementPortion => Table["basement_portion"];
 

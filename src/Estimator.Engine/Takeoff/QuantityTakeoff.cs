@@ -47,6 +47,7 @@ public sealed class QuantityTakeoff
 
         new PanelWork(_layout, _wiring, _catalogue, _lines, _page).Add();
         ImmutableArray<Finding> service = _layout.House.Job.Service is { } work ? new ServiceParts(_layout.House.Job, work, _lines, _page).Add() : [];
+        ImmutableArray<Finding> apart = new BuildingParts(_layout, _wiring, _lines, _page).Add();
         var small = new SmallParts(_layout, _wiring, _lines, _page);
         small.Add();
         var openings = Openings();
@@ -60,7 +61,7 @@ public sealed class QuantityTakeoff
             Devices = [.. _devices],
             FishedFeet = Fished(),
             Openings = openings,
-            Findings = [.. service, .. small.Findings(), .. findings],
+            Findings = [.. service, .. apart, .. small.Findings(), .. findings],
             Page = _page.ToPage(),
         };
     }

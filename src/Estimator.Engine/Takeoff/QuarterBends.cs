@@ -10,15 +10,15 @@ internal static class QuarterBends
     /// <summary>Quarter bends between the boxes of a way.</summary>
     internal static int Of(RunPath path)
     {
-        var moves = path.Turns.Zip(path.Turns.Skip(1)).SelectMany(t => Level(t.First, t.Second, path.Way is RunWay.AlongWalls).Concat(Climb(t.First, t.Second))).ToList();
+        var moves = path.Turns.Zip(path.Turns.Skip(1)).SelectMany(t => Level(t.First, t.Second, path.Way is RunWay.AlongWalls or RunWay.Underground).Concat(Climb(t.First, t.Second))).ToList();
         return moves.Zip(moves.Skip(1)).Count(m => m.First != m.Second);
     }
 
-    // Along walls a step follows its wall, however that stands; else a way goes square to the house, along one side and then the other.
-    private static IEnumerable<(int X, int Y, int Z)> Level(Waypoint from, Waypoint to, bool alongWall)
+    // Along walls a step follows its wall, and a trench goes straight, however they lie; else a way goes square to the house, along one side and then the other.
+    private static IEnumerable<(int X, int Y, int Z)> Level(Waypoint from, Waypoint to, bool straight)
     {
         var (x, y) = (to.Spot.X - from.Spot.X, to.Spot.Y - from.Spot.Y);
-        if (alongWall && (x, y) != (0, 0))
+        if (straight && (x, y) != (0, 0))
         {
             var common = (int)BigInteger.GreatestCommonDivisor(x, y);
             return [(x / common, y / common, 0)];

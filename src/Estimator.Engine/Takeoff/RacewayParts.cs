@@ -29,7 +29,7 @@ internal sealed class RacewayParts(LineCollecting lines, PageWriter page)
         lines.Add($"{size.Key}-connector", RacewayRules.Fittings.Read(page, Unit.Each), run.Where);
         lines.Add($"{size.Key}-coupling", Whole("raceway-couplings", "Couplings, one a stick", length, RacewayRules.Stick), run.Where);
         lines.Add($"{size.Key}-strap", page.Compute(
-            Operation.Sum, "raceway-straps", "Straps of the run", Unit.Each, RacewayRules.EndSupports.Read(page, Unit.Each), Whole("raceway-straps", "Straps between the ends", length, RacewayRules.Support(raceway))), run.Where);
+            Operation.Sum, "raceway-straps", "Straps of the run", Unit.Each, RacewayRules.EndSupports.Read(page, Unit.Each), Whole("raceway-straps", "Straps between the ends", AboveGround(run, length), RacewayRules.Support(raceway))), run.Where);
         var bends = page.Constant("Quarter bends of the way", QuarterBends.Of(run.Path), Unit.Each);
         lines.Add($"{size.Key}-bend", bends, run.Where);
         if (bends.Value > RacewayRules.QuarterBends.Number())
@@ -43,6 +43,9 @@ internal sealed class RacewayParts(LineCollecting lines, PageWriter page)
             Operation.Product, "raceway-conductors", "Insulated conductors of the run", Unit.Length, run.Total, page.Constant("Conductors", run.Conductors, Unit.Each)), run.Where);
         lines.Add(WireItem(run.Ground), run.Total, run.Where);
     }
+
+    private Fact AboveGround(PulledConductors run, Fact length) =>
+        run.Path.Trench is { } trench ? page.Compute(Operation.Difference, "raceway-straps", "Pipe outside the trench", Unit.Length, length, trench) : length;
 
     // Areas in square inches.
     private Fact? FillOf(PulledConductors run)

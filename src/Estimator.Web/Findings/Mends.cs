@@ -4,6 +4,7 @@ using Estimator.Engine.Measures;
 using Estimator.Engine.Rules;
 using Estimator.Web.Appliances;
 using Estimator.Web.Jobs;
+using Estimator.Web.Panels;
 using Estimator.Web.Site;
 
 namespace Estimator.Web.Findings;
@@ -36,6 +37,9 @@ public static class Mends
         _ => null,
     };
 
+    private static Room? Supplied(Finding finding, Job job) =>
+        RoomActs.All(job).FirstOrDefault(r => finding.Where.Contains(r.Building ?? "") && r.Kind is not (RoomKind.Outdoors or RoomKind.Void or RoomKind.Bathroom or RoomKind.Closet or RoomKind.Stair));
+
     private static Mend? OfPower(Finding finding, Job job) => finding.Code switch
     {
         "voltage-drop" => new Mend(
@@ -51,6 +55,13 @@ public static class Mends
         "appliance-disconnect" or "ac-disconnect" or "ev-disconnect" => Piece(finding, job) is { } cut
             ? new Mend("Add a disconnect", $"{EquipmentWords.Of(cut)}: a disconnect in sight", j => EquipmentActs.With(j, cut.Id, e => e with { Disconnect = DisconnectPlace.WithinSight }))
             : null,
+        "building-supply" => Supplied(finding, job) is { } room
+            ? new Mend("Hang a panel in it", $"{RoomActs.Name(room)}: a panel, fed from the house", j => PanelActs.AddIn(j, Guid.NewGuid().ToString("N")[..8], room.Id, BurialRules.PanelLeast(int.MaxValue).Number()))
+            : null,
+        "building-rating" => job.Panels.FirstOrDefault(p => finding.Where.Contains(p.Id)) is { } small
+            ? new Mend("Take a larger panel", $"{PanelActs.Name(small)}: rated for its building", j => PanelActs.With(j, small.Id, p => p with { RatingA = Current.FromAmperes(BurialRules.PanelLeast(int.MaxValue).Number()) }))
+            : null,
+        "second-dwelling-disconnect" => new Mend("Put a disconnect outside", "A disconnect on the outside of the dwelling", j => SiteActs.Building(j, finding.Where[0], b => b with { DisconnectOutdoors = true })),
         "emergency-disconnect" or "service-outdoors" when job.Service is not null => new Mend(
             "Put it outdoors", "Service: disconnect as the edition has it", j => j with { Service = j.Service! with { Disconnect = null } }),
         "old-wiring" => job.Unknowns.FirstOrDefault(u => finding.Where.Contains(u.Id)) is { Allowance: null } unknown && OldWiringAllowances.For(unknown.Topic) is { } usual

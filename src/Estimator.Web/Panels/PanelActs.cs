@@ -21,10 +21,13 @@ public static class PanelActs
     public static Job Remove(Job job, string id) => job with { Panels = [.. job.Panels.Where(p => p.Id != id)] };
 
     /// <summary>The job with a subpanel fed from the first panel, of the smallest usual size and in its room until stated otherwise.</summary>
-    public static Job Add(Job job, string id)
+    public static Job Add(Job job, string id) => AddIn(job, id, job.Panels[0].Room);
+
+    /// <summary>The job with a subpanel fed from the first panel, in a room; of the smallest usual size, or of the first that has a rating.</summary>
+    public static Job AddIn(Job job, string id, string room, decimal least = 0)
     {
-        var (first, size) = (job.Panels[0], UpgradeRules.Subpanels[0]);
-        return job with { Panels = job.Panels.Add(Hang(job, new Panel { Id = id, Name = "Subpanel", Room = first.Room, RatingA = Current.FromAmperes(size.Number("rating_a")), Spaces = (int)size.Number("spaces"), FedFrom = first.Id }, first.Room)) };
+        var size = UpgradeRules.Subpanels.FirstOrDefault(s => s.Number("rating_a") >= least) ?? UpgradeRules.Subpanels[^1];
+        return job with { Panels = job.Panels.Add(Hang(job, new Panel { Id = id, Name = "Subpanel", Room = room, RatingA = Current.FromAmperes(size.Number("rating_a")), Spaces = (int)size.Number("spaces"), FedFrom = job.Panels[0].Id }, room)) };
     }
 
     /// <summary>A panel on the first wall of a room, at its middle.</summary>

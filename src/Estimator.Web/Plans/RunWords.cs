@@ -38,6 +38,7 @@ public static class RunWords
         RunWay.AlongWalls => "along walls through bored studs",
         RunWay.Overhead => "up, over the ceiling, down",
         RunWay.Underfloor => "down, under the floor, up",
+        RunWay.Underground => "out, through the trench, in",
         _ => throw new ArgumentOutOfRangeException(nameof(run), run.Path.Way, "No such way."),
     }) + (run.Fished ? ", fished" : "") + (run.Path.Bridged ? "; no way through the framing was found, measured straight across" : "");
 

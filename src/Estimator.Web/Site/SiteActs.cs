@@ -21,6 +21,16 @@ public static class SiteActs
     /// <summary>The job with the walls of all rooms of a level in one state.</summary>
     public static Job Walls(Job job, string levelId, WallState walls) => Level(job, levelId, l => l with { Rooms = [.. l.Rooms.Select(r => r with { Walls = walls })] });
 
+    /// <summary>The job with a building that stands apart changed.</summary>
+    public static Job Building(Job job, string id, Func<Building, Building> change) => job with { Buildings = [.. job.Buildings.Select(b => b.Id == id ? change(b) : b)] };
+
+    /// <summary>The job without a building; its rooms are then the house's.</summary>
+    public static Job RemoveBuilding(Job job, string id) => job with
+    {
+        Buildings = [.. job.Buildings.Where(b => b.Id != id)],
+        Levels = [.. job.Levels.Select(l => l with { Rooms = [.. l.Rooms.Select(r => r.Building == id ? r with { Building = null } : r)] })],
+    };
+
     /// <summary>The job with an unknown changed.</summary>
     public static Job Unknown(Job job, string id, Func<Unknown, Unknown> change) => job with { Unknowns = [.. job.Unknowns.Select(u => u.Id == id ? change(u) : u)] };
 

@@ -46,7 +46,7 @@ public sealed class HorizontalCableTests
 
     private static long Square(PlanPoint a, PlanPoint b) => Math.Abs((long)a.X - b.X) + Math.Abs((long)a.Y - b.Y);
 
-    private static bool FillsARectangle(Job job) => job.Levels.Length == 1
+    private static bool FillsARectangle(Job job) => job.Levels.Length == 1 && job.Buildings.IsEmpty
         && job.Levels[0].Rooms.All(r => r.Kind is not (RoomKind.Void or RoomKind.Outdoors or RoomKind.Closet) && r.Holes.IsEmpty && r.Corners.Length is 0 or 4);
 
     private static Job Flat(Job drawn) => drawn with

@@ -42,7 +42,7 @@ public sealed class MetamorphicTests
     public void Pinned_Doubled_DoublesHorizontalCableAndNothingElse() => EachPinned(p => p.Doubled());
 
     [Fact]
-    public void Pinned_CeilingAFootHigher_AddsTheCountedRises() => EachPinned(p => p.Raised());
+    public void Pinned_CeilingAFootHigher_AddsTheCountedRises() => EachPinned(p => p.Raised(), WithoutTrench);
 
     [Fact]
     public void Pinned_PanelMoved_ChangesHomeRunsOnly() => EachPinned(p => p.PanelMoved());
@@ -88,8 +88,16 @@ public sealed class MetamorphicTests
         }
     });
 
-    private static void EachPinned(Func<PinnedPlan, IEnumerable<string>> change) => Each(job =>
+    // A trench is met along walls or overhead, whichever is shorter, and that may turn with the ceiling.
+    private static bool WithoutTrench(Job job) => job.Buildings.IsEmpty;
+
+    private static void EachPinned(Func<PinnedPlan, IEnumerable<string>> change, Func<Job, bool>? of = null) => Each(job =>
     {
+        if (of is not null && !of(job))
+        {
+            return;
+        }
+
         var plan = new PinnedPlan(job, SmallJobs.Estimate, Length.Zero);
         Assert.Empty(plan.Pinned().Concat(change(plan)));
     });

@@ -111,7 +111,9 @@ internal static class WiringInvariants
             var middle = new PlanPoint((a.Spot.X + b.Spot.X) / 2, (a.Spot.Y + b.Spot.Y) / 2);
             // The joists between two levels carry the rooms of both.
             var rooms = house.Levels.Where(l => Math.Abs(l.Index - b.Level) <= 1).SelectMany(l => l.Rooms).Select(r => house.Rooms[r]).ToList();
-            if (!rooms.Any(r => Near(r, middle)))
+            // Through a trench a run goes from below grade to below grade.
+            var buried = run.Path.Way is RunWay.Underground && a.Height < 0 && b.Height < 0;
+            if (!buried && !rooms.Any(r => Near(r, middle)))
             {
                 yield return $"{run.Id}: leaves the building at {middle}";
             }

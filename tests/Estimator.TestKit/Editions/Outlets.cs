@@ -31,6 +31,8 @@ public static class Outlets
         ["air_conditioner_outdoors"] = Outdoors(EquipmentKind.AirConditioner),
         ["inverter_unit_outdoors"] = Outdoors(EquipmentKind.HeatPump) with { Inverter = true },
         ["charger_receptacle"] = In(RoomKind.Utility) with { Volts = 240, Equipment = EquipmentKind.EvCharger, Serves = ServedPlace.Appliance },
+        ["shed_receptacle"] = In(RoomKind.Storage) with { Accessory = true },
+        ["shed_light"] = In(RoomKind.Storage) with { Accessory = true, IsReceptacle = false },
         ["bedroom_receptacle"] = In(RoomKind.Bedroom),
         ["bedroom_switch"] = In(RoomKind.Bedroom) with { IsReceptacle = false },
         ["closet_light"] = In(RoomKind.Closet) with { IsReceptacle = false },

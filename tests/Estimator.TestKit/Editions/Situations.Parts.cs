@@ -124,6 +124,22 @@ public static partial class Situations
         };
     }
 
+    // A building of one room 24 ft east of the house.
+    private static Job Detached(RoomKind kind, params ReadOnlySpan<DeviceCount> counts)
+    {
+        var job = Room(RoomKind.Living, (DeviceKind.CeilingLight, 1, ServedPlace.Room), (DeviceKind.SinglePoleSwitch, 1, ServedPlace.Room));
+        return job with
+        {
+            Buildings = [new Building { Id = "B1", Name = "Building" }],
+            Levels = [job.Levels[0] with { Rooms = [.. job.Levels[0].Rooms, Rectangle("apart", kind, 40, 0, 16, 12, counts) with { Building = "B1" }] }],
+        };
+    }
+
+    private static Job WithPanel(Job job, int ratingA) => job with
+    {
+        Panels = [.. job.Panels, new Panel { Id = "P2", Room = "apart", Wall = new WallSpot(2, Length.FromFeet(6)), RatingA = Current.FromAmperes(ratingA), Spaces = 12, FedFrom = "P1" }],
+    };
+
     // A new dwelling of a kitchen in the south and a living room in the north, a door to the outside in each.
     private static Job House(bool back)
     {

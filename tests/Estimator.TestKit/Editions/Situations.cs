@@ -98,6 +98,13 @@ public static partial class Situations
         ["stair_switched_below_alone"] = () => Stair(above: false, dimmer: false),
         ["stair_switched_on_both_floors"] = () => Stair(above: true, dimmer: false),
         ["stair_with_one_dimmer"] = () => Stair(above: true, dimmer: true),
+        ["garage_apart_on_two_circuits"] = () => Detached(RoomKind.Garage, Count(DeviceKind.DuplexReceptacle), Count(DeviceKind.CeilingLight), Count(DeviceKind.SinglePoleSwitch)),
+        ["garage_apart_on_a_panel_of_60_a"] = () => WithPanel(Detached(RoomKind.Garage, Count(DeviceKind.DuplexReceptacle), Count(DeviceKind.CeilingLight), Count(DeviceKind.SinglePoleSwitch)), 60),
+        ["garage_apart_on_a_panel_of_20_a"] = () => WithPanel(Detached(RoomKind.Garage, Count(DeviceKind.DuplexReceptacle), Count(DeviceKind.CeilingLight), Count(DeviceKind.SinglePoleSwitch)), 20),
+        ["shed_apart_without_receptacle"] = () => Detached(RoomKind.Storage, Count(DeviceKind.CeilingLight), Count(DeviceKind.SinglePoleSwitch)),
+        ["shed_apart_without_light"] = () => Detached(RoomKind.Storage, Count(DeviceKind.DuplexReceptacle)),
+        ["guest_house_on_a_feeder"] = () => WithPanel(Detached(RoomKind.Bedroom, Count(DeviceKind.DuplexReceptacle, 6)), 100),
+        ["guest_house_with_disconnect_outdoors"] = () => WithPanel(Detached(RoomKind.Bedroom, Count(DeviceKind.DuplexReceptacle, 6)), 100) is var job ? job with { Buildings = [job.Buildings[0] with { DisconnectOutdoors = true }] } : job,
         ["house_with_front_receptacle"] = () => House(back: false),
         ["house_with_front_and_back_receptacle"] = () => House(back: true),
     };

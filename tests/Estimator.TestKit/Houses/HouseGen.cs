@@ -49,7 +49,8 @@ public sealed class HouseGen : Gen<Job>
             },
         };
         job = draw.Chance(18) ? RoomFilling.AcrossRooms(job, rooms, draw) : job;
-        return draw.Chance(12) ? Otherwise(job, draw) : job;
+        job = draw.Chance(12) ? Otherwise(job, draw) : job;
+        return draw.Chance(8) ? BuildingGen.Beside(job, draw) : job;
     }
 
     // Armored cable or conduit in the whole house or in one of its rooms.

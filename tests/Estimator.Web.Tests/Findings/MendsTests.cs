@@ -71,6 +71,11 @@ public sealed class MendsTests
         { "service_cut_off_in_the_panel", CodeEdition.Nec2020, "emergency-disconnect" },
         { "service_with_emergency_disconnect", CodeEdition.Nec2026, "service-outdoors" },
         { "closet_light_20_in_from_wall", CodeEdition.Nec2023, "closet-light" },
+        { "garage_apart_on_two_circuits", CodeEdition.Nec2023, "building-supply" },
+        { "garage_apart_on_a_panel_of_20_a", CodeEdition.Nec2023, "building-rating" },
+        { "shed_apart_without_receptacle", CodeEdition.Nec2023, "required-receptacle" },
+        { "shed_apart_without_light", CodeEdition.Nec2023, "lighting-outlet" },
+        { "guest_house_on_a_feeder", CodeEdition.Nec2023, "second-dwelling-disconnect" },
         { "knob_and_tube", CodeEdition.Nec2023, "old-wiring" },
     };
 

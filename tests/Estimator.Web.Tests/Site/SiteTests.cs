@@ -1,6 +1,7 @@
 using Bunit;
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
+using Estimator.Web.Jobs;
 using Estimator.Web.Site;
 using Estimator.Web.Tests.Entries;
 
@@ -129,6 +130,28 @@ public sealed class SiteTests : WebContext
 
         Assert.All(Desk.Job.Levels[0].Rooms, r => Assert.Equal(WallState.Finished, r.Walls));
         Assert.Equal(1, Desk.Version);
+    }
+
+    [Fact]
+    public async Task Building_StatedOnTheSite_TakesARoomAndGivesItBack()
+    {
+        await OpenSampleAsync();
+        var part = Render<BuildingsPart>();
+        await part.Find("button").ClickAsync(new());
+        await EntryFields.StateAsync(part, "Name", "Workshop");
+        await EntryFields.StateAsync(part, "Trench from the house", "45 ft");
+        await EntryFields.StateAsync(part, "In the trench", nameof(WiringMethod.BuriedConduit));
+        await EntryFields.StateAsync(part, "Under a driveway", true);
+        await EntryFields.StateAsync(part, "Disconnect on its outside", true);
+
+        var building = Assert.Single(Desk.Job.Buildings);
+        Assert.Equal(new Building { Id = building.Id, Name = "Workshop", Trench = Length.FromFeet(45), Buried = WiringMethod.BuriedConduit, UnderDriveway = true, DisconnectOutdoors = true }, building);
+
+        var room = RoomActs.All(Desk.Job).First();
+        await Desk.EditAsync("stands apart", j => RoomActs.With(j, room.Id, r => r with { Building = building.Id }), Token);
+        await EntryFields.PressAsync(part, "Remove building");
+        Assert.Empty(Desk.Job.Buildings);
+        Assert.All(RoomActs.All(Desk.Job), r => Assert.Null(r.Building));
     }
 
     [Fact]

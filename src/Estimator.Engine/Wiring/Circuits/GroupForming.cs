@@ -8,7 +8,8 @@ using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Wiring.Circuits;
 
-/// <summary>Cuts the work into groups that stand still: panel, kind of circuit, need of ground-fault protection, zone.</summary>
+/// <summary>Cuts the work into groups that stand still: panel, kind of circuit, need of ground-fault protection, building and zone.</summary>
+/// <remarks>A building that stands apart and has a panel is fed from that panel, since one supply is all that may lead to it. Source: NEC 225.30.</remarks>
 internal static class GroupForming
 {
     internal static ImmutableArray<WiringGroup> Form(HouseLayout layout, ControlPlan controls, ImmutableArray<DraftBox> drafts, WayCosts costs)
@@ -21,7 +22,7 @@ internal static class GroupForming
         var few = keyed.Where(u => u.Key.GroundFault).GroupBy(u => u.Key).Where(g => EachProtectsItself(layout, drafts, [.. g.Select(u => u.Boxes)])).Select(g => g.Key).ToHashSet();
         var free = keyed.Select(u => few.Contains(u.Key) ? (u.Boxes, Key: u.Key with { GroundFault = false }) : u)
             .GroupBy(u => u.Key)
-            .OrderBy(g => g.Key.Panel).ThenBy(g => g.Key.Kind).ThenBy(g => g.Key.Zone).ThenBy(g => g.Key.GroundFault).ThenBy(g => g.Key.Alone)
+            .OrderBy(g => g.Key.Panel).ThenBy(g => g.Key.Kind).ThenBy(g => g.Key.Zone).ThenBy(g => g.Key.Building).ThenBy(g => g.Key.GroundFault).ThenBy(g => g.Key.Alone)
             .Select(g => new WiringGroup(g.Key.Panel, g.Key.Kind, g.Key.Zone, [.. g.Select(u => u.Boxes)], Pinned: null));
         return [.. pinned, .. free];
     }
@@ -32,10 +33,11 @@ internal static class GroupForming
         var kind = CircuitKinds.Of(layout, drafts, boxes);
         var zoned = kind is CircuitKind.Lighting or CircuitKind.Receptacles or CircuitKind.General;
         return new GroupKey(
-            NearestPanel(layout, boxes[0], costs),
+            NearestPanel(layout, drafts[boxes[0]].Place.Room, boxes[0], costs),
             kind,
             zoned && NeedsGroundFault(layout, drafts, boxes),
             zoned ? zones[drafts[boxes[0]].Place.Room] : -1,
+            BuildingOf(layout, drafts[boxes[0]].Place.Room),
             kind is CircuitKind.Individual ? boxes[0] : -1);
     }
 
@@ -46,8 +48,15 @@ internal static class GroupForming
     private static bool NeedsGroundFault(HouseLayout layout, ImmutableArray<DraftBox> drafts, ImmutableArray<int> boxes) =>
         boxes.Any(b => ProtectionNeeds.GroundFault(layout, drafts[b]));
 
-    private static int NearestPanel(HouseLayout layout, int box, WayCosts costs) =>
-        PanelsOpen(layout).MinBy(p => costs.Best(costs.PanelNode(p), box, FeedCable.Reference).CostE4);
+    private static int NearestPanel(HouseLayout layout, int room, int box, WayCosts costs)
+    {
+        var open = PanelsOpen(layout).ToList();
+        var there = open.Where(p => BuildingOf(layout, layout.Panels[p].Place.Room) == BuildingOf(layout, room)).ToList();
+        return (there.Count > 0 ? there : open).MinBy(p => costs.Best(costs.PanelNode(p), box, FeedCable.Reference).CostE4);
+    }
+
+    private static int BuildingOf(HouseLayout layout, int room) =>
+        layout.House.Rooms[room].Source.Building is { } id ? layout.House.Job.Buildings.ToList().FindIndex(b => b.Id == id) : -1;
 
     // Panels that take new circuits; all of them where none does.
     private static IEnumerable<int> PanelsOpen(HouseLayout layout) =>
@@ -76,5 +85,5 @@ internal static class GroupForming
         return groups.ToImmutable();
     }
 
-    private sealed record GroupKey(int Panel, CircuitKind Kind, bool GroundFault, int Zone, int Alone);
+    private sealed record GroupKey(int Panel, CircuitKind Kind, bool GroundFault, int Zone, int Building, int Alone);
 }

@@ -19,7 +19,11 @@ internal static class UnitForming
             Tie(root, group.Switches.Concat(group.Loads.Select(l => l.Device)).Select(d => boxOf[d]));
         }
 
-        Tie(root, Enumerable.Range(0, layout.Devices.Length).Where(d => layout.Devices[d].Kind.IsAlarm()).Select(d => boxOf[d]));
+        foreach (var alarms in Enumerable.Range(0, layout.Devices.Length).Where(d => layout.Devices[d].Kind.IsAlarm()).GroupBy(d => layout.House.Rooms[layout.Devices[d].Place.Room].Source.Building))
+        {
+            Tie(root, alarms.Select(d => boxOf[d]));
+        }
+
         return [.. Enumerable.Range(0, boxes.Length).GroupBy(b => Find(root, b)).OrderBy(g => g.Min()).Select(g => g.ToImmutableArray())];
     }
 

@@ -5,7 +5,7 @@ using Estimator.Engine.Rules;
 
 namespace Estimator.Engine.Wiring.Circuits;
 
-/// <summary>Cuts each level into zones by floor area alone, so that no edit of devices moves a zone's border and an edit disturbs one zone only.</summary>
+/// <summary>Cuts each level of each building into zones by floor area alone, so that no edit of devices moves a zone's border and an edit disturbs one zone only.</summary>
 internal static class Zones
 {
     /// <summary>The zone of each room, numbered from the lowest level.</summary>
@@ -15,7 +15,7 @@ internal static class Zones
         var next = 0;
         foreach (var level in house.Levels)
         {
-            foreach (var part in Split(house, level.Rooms, PracticeDefaults.ZoneArea.Number()))
+            foreach (var part in level.Rooms.GroupBy(r => house.Rooms[r].Source.Building).SelectMany(b => Split(house, [.. b], PracticeDefaults.ZoneArea.Number())))
             {
                 foreach (var room in part)
                 {

@@ -43,7 +43,8 @@ internal sealed class FeederMaking(HouseLayout layout, FramingMap map, WayCosts 
     {
         var panel = layout.Panels[to].Source;
         var rating = panel.RatingA.ToAmperes();
-        var method = RunMethods.Between(layout.House.Job, [RoomOf(from), RoomOf(to)]);
+        var (way, _) = costs.Best(costs.PanelNode(from), costs.PanelNode(to), FeedCable.Reference);
+        var method = way is RunWay.Underground ? InGround(from, to, rating) : RunMethods.Between(layout.House.Job, [RoomOf(from), RoomOf(to)]);
         var pulled = RunMethods.Raceway(method) is not null;
         var branch = rating <= FeederRules.CopperTo.Number();
         var metal = branch || pulled ? ConductorMetal.Copper : ConductorMetal.Aluminium;
@@ -57,7 +58,7 @@ internal sealed class FeederMaking(HouseLayout layout, FramingMap map, WayCosts 
         }
 
         var wire = WireSize.Parse(row.Key).Value;
-        var path = map.PathFor(layout.Panels[from].Place, layout.Panels[to].Place, costs.Best(costs.PanelNode(from), costs.PanelNode(to), FeedCable.Reference).Way, _page);
+        var path = map.PathFor(layout.Panels[from].Place, layout.Panels[to].Place, way, _page);
         var cable = new CableType(method, wire, (int)FeederRules.Conductors.Number());
         return new Feeder
         {
@@ -77,6 +78,10 @@ internal sealed class FeederMaking(HouseLayout layout, FramingMap map, WayCosts 
             Fished = IsFinished(from) || IsFinished(to),
         };
     }
+
+    // Service-entrance cable is not for the ground, 338.10(B)(4): what is too large for branch cable goes into conduit.
+    private WiringMethod InGround(int from, int to, decimal rating) =>
+        rating > FeederRules.CopperTo.Number() ? WiringMethod.BuriedConduit : RunMethods.InGround(layout.House.Job, RoomOf(from), RoomOf(to));
 
     private Fact Total(RunPath path)
     {

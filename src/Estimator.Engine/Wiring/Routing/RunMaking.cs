@@ -14,9 +14,10 @@ internal sealed class RunMaking(HouseLayout layout, FramingMap map, System.Colle
 {
     internal Run Make(CableLeg leg, int circuit, string id, WireSize wire, PageWriter page)
     {
-        var rooms = new[] { leg.From, leg.To }.Where(n => !costs.IsPanel(n)).Select(n => layout.House.Rooms[costs.PlaceOf(n).Room].Source);
+        var rooms = new[] { leg.From, leg.To }.Where(n => !costs.IsPanel(n)).Select(RoomOf);
         var cable = new CableType(RunMethods.Between(layout.House.Job, rooms), wire, leg.Nets.Length);
         var (way, _) = costs.Best(leg.From, leg.To, cable);
+        cable = way is RunWay.Underground ? cable with { Method = RunMethods.InGround(layout.House.Job, RoomOf(leg.From), RoomOf(leg.To)) } : cable;
         var path = map.PathFor(costs.PlaceOf(leg.From), costs.PlaceOf(leg.To), way, page);
         var through = page.Compute(Operation.Sum, "run-path", "Path through the framing", Unit.Length, path.Horizontal, path.Vertical);
         var makeUp = page.Compute(Operation.Sum, "run-make-up", "Cable left at both ends", Unit.Length, TailAt(leg.From, page), TailAt(leg.To, page));
@@ -37,6 +38,8 @@ internal sealed class RunMaking(HouseLayout layout, FramingMap map, System.Colle
             Fished = costs.Fished(leg.From, leg.To),
         };
     }
+
+    private Room RoomOf(int node) => layout.House.Rooms[costs.PlaceOf(node).Room].Source;
 
     private Fact TailAt(int node, PageWriter page) =>
         costs.IsPanel(node) ? Tails.AtPanel(layout.House.Job, page) : Tails.At(layout, drafts[node], page);

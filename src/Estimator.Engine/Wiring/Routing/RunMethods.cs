@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Estimator.Engine.House;
+using Estimator.Engine.Rules;
 
 namespace Estimator.Engine.Wiring.Routing;
 
@@ -19,6 +20,11 @@ public static class RunMethods
 
     /// <summary>The method of a run between boxes of rooms.</summary>
     public static WiringMethod Between(Job job, IEnumerable<Room> rooms) => rooms.Select(r => In(job, r)).MaxBy(m => ByProtection.IndexOf(m));
+
+    /// <summary>The method of a run from building to building; what lies in the ground goes on to the boxes at both ends, so that it stays one piece.</summary>
+    /// <remarks>UF cable may be run indoors where NM may. Source: NEC 340.10(4), from memory.</remarks>
+    public static WiringMethod InGround(Job job, Room from, Room to) =>
+        BurialRules.MethodOf(job, job.Buildings.First(b => b.Id == (to.Building ?? from.Building)));
 
     /// <summary>Whether boxes of a method are metal.</summary>
     public static bool TakesMetalBoxes(WiringMethod method) => method is WiringMethod.Mc or WiringMethod.Emt;

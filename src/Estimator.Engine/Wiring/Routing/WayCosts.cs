@@ -10,7 +10,7 @@ namespace Estimator.Engine.Wiring.Routing;
 /// <remarks>Nodes are boxes by index, then panels. Costs are ten-thousandths of a dollar.</remarks>
 internal sealed class WayCosts
 {
-    private static readonly ImmutableArray<RunWay> Ways = [RunWay.AlongWalls, RunWay.Overhead, RunWay.Underfloor];
+    private static readonly ImmutableArray<RunWay> Ways = [RunWay.AlongWalls, RunWay.Overhead, RunWay.Underfloor, RunWay.Underground];
 
     private readonly HouseLayout _layout;
     private readonly FramingMap _map;
@@ -84,8 +84,10 @@ internal sealed class WayCosts
 
         if (found.Count == 0)
         {
-            _map.TryWay(PlaceOf(a), PlaceOf(b), RunWay.Overhead, out var bridged);
-            found.Add((RunWay.Overhead, bridged));
+            // A pinned way that the framing does not have.
+            var there = _map.TryWay(PlaceOf(a), PlaceOf(b), RunWay.Overhead, out var length) ? RunWay.Overhead : RunWay.Underground;
+            _map.TryWay(PlaceOf(a), PlaceOf(b), there, out length);
+            found.Add((there, length));
         }
 
         return found.ToImmutable();
