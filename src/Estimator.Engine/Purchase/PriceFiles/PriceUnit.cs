@@ -12,6 +12,7 @@ public sealed partial record PriceUnit(int Units, bool IsPack)
 {
     private const int Hundred = 100;
     private const int Thousand = 1000;
+    private const int Longest = 60;
 
     /// <summary>One piece or one foot.</summary>
     public static PriceUnit Each { get; } = new(1, false);
@@ -19,6 +20,11 @@ public sealed partial record PriceUnit(int Units, bool IsPack)
     /// <summary>Reads <c>EA</c>, <c>C</c>, <c>per 1000 ft</c>, <c>coil of 250 ft</c>, <c>BX/100</c>; nothing is each.</summary>
     public static Parsed<PriceUnit> Read(string? text)
     {
+        if (text?.Length > Longest)
+        {
+            return Failure(text);
+        }
+
         var words = Symbols().Replace((text ?? "").Trim().ToLowerInvariant(), " ").Trim();
         var match = Form().Match(words);
         if (words.Length == 0)
@@ -54,9 +60,11 @@ public sealed partial record PriceUnit(int Units, bool IsPack)
     private static Parsed<PriceUnit> Failure(string? text) => Parsed<PriceUnit>.Failure(
         $"Found '{PriceCell.Short(text)}'; each, C (hundred), M (thousand), foot, or a pack with its count such as 'coil of 250 ft' or 'box of 100' is accepted.");
 
-    [GeneratedRegex("[^a-z0-9]+|(?<=[0-9])(?=[a-z])|(?<=[a-z])(?=[0-9])", RegexOptions.CultureInvariant, 1000)]
+#pragma warning disable MA0009 // What is read has at most sixty characters, and a time limit would let a busy machine refuse a good unit.
+    [GeneratedRegex("[^a-z0-9]+|(?<=[0-9])(?=[a-z])|(?<=[a-z])(?=[0-9])", RegexOptions.CultureInvariant)]
     private static partial Regex Symbols();
 
-    [GeneratedRegex("^(?:(?:per|by|of) )?(?:(?<first>[0-9]{1,9})(?: ft| feet| foot| pcs| pc| ea)?(?: |$))?(?<word>[a-z]*)(?: of)?(?: (?<count>[0-9]{1,9}))?(?: ft| feet| foot| pcs| pc| ea| pieces)?$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^(?:(?:per|by|of) )?(?:(?<first>[0-9]{1,9})(?: ft| feet| foot| pcs| pc| ea)?(?: |$))?(?<word>[a-z]*)(?: of)?(?: (?<count>[0-9]{1,9}))?(?: ft| feet| foot| pcs| pc| ea| pieces)?$", RegexOptions.CultureInvariant)]
     private static partial Regex Form();
+#pragma warning restore MA0009
 }
