@@ -28,5 +28,5 @@ public sealed record LocalPrice
     public int Version { get; init; }
 
     /// <summary>As an offer of the catalogue.</summary>
-    public Offer ToOffer() => new(Item, Supplier, PackSize, Price, FormattableString.Invariant($"as of {AsOf:yyyy-MM-dd}{(Note.Length > 0 ? $": {Note}" : "")}"));
+    public Offer ToOffer() => new(Item, Supplier, PackSize, Price, FormattableString.Invariant($"as of {AsOf:yyyy-MM-dd}{(Note.Length > 0 ? $": {Note}" : "")}")) { QuotedOn = AsOf };
 }

@@ -13,4 +13,4 @@ namespace Estimator.Data.Suppliers;
 /// <param name="Matching">How its columns were matched; it is remembered.</param>
 /// <param name="Changes">Its prices, and the packs that it names no more where they are to be withdrawn.</param>
 public sealed record NewPrices(
-    int SupplierId, int After, string FileName, string FileHash, string Who, DateOnly ReadOn, ColumnMatching Matching, ImmutableArray<PriceChange> Changes);
+    int SupplierId, int After, string FileName, string FileHash, string Who, DateOnly ReadOn, ColumnMatching Matching, ImmutableArray<PackChange> Changes);

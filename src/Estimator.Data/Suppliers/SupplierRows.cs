@@ -61,7 +61,7 @@ internal static class SupplierRows
         FileRow = r.FileRow,
     };
 
-    internal static SupplierPriceRow Row(PriceChange change, NewPrices prices, long company, int import) => new()
+    internal static SupplierPriceRow Row(PackChange change, NewPrices prices, long company, int import) => new()
     {
         CompanyId = company,
         SupplierId = prices.SupplierId,

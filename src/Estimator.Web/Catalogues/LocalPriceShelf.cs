@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using Estimator.Data.Databases;
 using Estimator.Data.Prices;
+using Estimator.Data.Suppliers;
 
 namespace Estimator.Web.Catalogues;
 
-/// <summary>The company's own prices, kept in the store and laid over the catalogue in force: a change prices all open jobs again. One for the whole program.</summary>
+/// <summary>The company's own prices and those of its suppliers' price files, kept in the stores and laid over the catalogue in force: a change prices all open jobs again. One for the whole program.</summary>
 public sealed class LocalPriceShelf(IServiceScopeFactory scopes, CatalogueShelf catalogues) : IHostedService, IDisposable
 {
     private readonly SemaphoreSlim _turn = new(1, 1);
@@ -15,6 +16,12 @@ public sealed class LocalPriceShelf(IServiceScopeFactory scopes, CatalogueShelf 
 
     /// <summary>The prices, by item, supplier and pack.</summary>
     public ImmutableArray<LocalPrice> Prices { get; private set; } = [];
+
+    /// <summary>The prices in force from suppliers' price files, by item, supplier and pack.</summary>
+    public ImmutableArray<SupplierPrice> FromFiles { get; private set; } = [];
+
+    /// <summary>Reads all prices again, after a price file was written or a supplier changed.</summary>
+    public Task RefreshAsync(CancellationToken token = default) => DoAsync(_ => Task.CompletedTask, token);
 
     /// <summary>The own price of a pack of an item, the newest where several suppliers have one; null where there is none.</summary>
     public LocalPrice? Of(string item, int pack) => Prices.Where(p => p.Item == item && p.PackSize == pack).OrderByDescending(p => p.AsOf).FirstOrDefault();
@@ -50,10 +57,11 @@ public sealed class LocalPriceShelf(IServiceScopeFactory scopes, CatalogueShelf 
             var store = scope.ServiceProvider.GetRequiredService<LocalPriceStore>();
             await act(store);
             var prices = await store.ListAsync(token);
-            if (!prices.SequenceEqual(Prices))
+            var files = await scope.ServiceProvider.GetRequiredService<SupplierPriceStore>().CurrentAsync(token);
+            if (!prices.SequenceEqual(Prices) || !files.SequenceEqual(FromFiles))
             {
-                Prices = prices;
-                catalogues.Put(OwnPrices.Over(_builtIn, prices));
+                (Prices, FromFiles) = (prices, files);
+                catalogues.Put(OwnPrices.Over(_builtIn, prices, files));
                 Changed?.Invoke();
             }
         }

@@ -38,7 +38,7 @@ public abstract class SupplierPriceTests(TestDatabase database)
         var (services, id) = await SupplierAsync();
         var store = services.GetRequiredService<SupplierPriceStore>();
         await store.WriteAsync(File(id, 0, Priced(Cable, 250, 100m)), Token);
-        await store.WriteAsync(File(id, 1, new PriceChange(PriceChangeKind.Gone, Cable, 250, Money.FromDollars(100), null, null)), Token);
+        await store.WriteAsync(File(id, 1, new PackChange(PackChangeKind.Gone, Cable, 250, Money.FromDollars(100), null, null)), Token);
         Assert.Empty(await store.CurrentAsync(Token));
         Assert.Empty(await store.KnownAsync(id, Token));
         Assert.Equal([null, 100m], (await store.HistoryAsync(Cable, Token)).Select(h => h.Price.Price?.ToDollars()));
@@ -60,7 +60,7 @@ public abstract class SupplierPriceTests(TestDatabase database)
     {
         var (services, id) = await SupplierAsync();
         var store = services.GetRequiredService<SupplierPriceStore>();
-        PriceChange[] rows = [.. Enumerable.Range(1, 1200).Select(i => Priced(Cable, i, 1m)), Priced(Cable, 7, 2m)];
+        PackChange[] rows = [.. Enumerable.Range(1, 1200).Select(i => Priced(Cable, i, 1m)), Priced(Cable, 7, 2m)];
         Assert.Null(await store.WriteAsync(File(id, 0, rows), Token));
         Assert.Empty(await store.CurrentAsync(Token));
         Assert.Empty(await store.ImportsAsync(id, Token));
@@ -89,10 +89,10 @@ public abstract class SupplierPriceTests(TestDatabase database)
         Assert.Single(await store.KnownAsync(id, Token));
     }
 
-    private static PriceChange Priced(string item, int pack, decimal dollars) => new(PriceChangeKind.New, item, pack, null, Money.FromDollars(dollars), new PriceRow(
+    private static PackChange Priced(string item, int pack, decimal dollars) => new(PackChangeKind.New, item, pack, null, Money.FromDollars(dollars), new PriceRow(
         2, item, $"N-{item}", "06291041500213", "", dollars, PriceUnit.Each, pack, new DateOnly(2026, 2, 27), new DateOnly(2026, 6, 30), "Northlake", "NL"));
 
-    private static NewPrices File(int supplier, int after, params PriceChange[] changes) =>
+    private static NewPrices File(int supplier, int after, params PackChange[] changes) =>
         new(supplier, after, "march.csv", "hash", "Sam", Monday, ColumnMatching.None.With(PriceColumn.Price, "NET"), [.. changes]);
 
     private async Task<(ServiceProvider Services, int Id)> SupplierAsync()

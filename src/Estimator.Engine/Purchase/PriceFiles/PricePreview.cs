@@ -8,7 +8,7 @@ namespace Estimator.Engine.Purchase.PriceFiles;
 /// <param name="Changes">A line for each pack, by item and pack.</param>
 /// <param name="Unmatched">Rows of which nobody knows which item they are, in file order.</param>
 /// <param name="Problems">What is wrong in rows that say which item they are, in file order.</param>
-public sealed record PricePreview(ImmutableArray<PriceChange> Changes, ImmutableArray<PriceRow> Unmatched, ImmutableArray<RowProblem> Problems)
+public sealed record PricePreview(ImmutableArray<PackChange> Changes, ImmutableArray<PriceRow> Unmatched, ImmutableArray<RowProblem> Problems)
 {
     /// <summary>Compares the rows of a file with the prices of before.</summary>
     /// <param name="rows">The rows that could be read, in file order.</param>
@@ -24,7 +24,7 @@ public sealed record PricePreview(ImmutableArray<PriceChange> Changes, Immutable
         ArgumentNullException.ThrowIfNull(catalogue);
         var old = before.ToDictionary(k => (k.Item, k.PackSize), k => k.Price);
         var seen = new Dictionary<(string Item, int Pack), int>();
-        var (changes, unmatched, problems) = (new List<PriceChange>(), ImmutableArray.CreateBuilder<PriceRow>(), ImmutableArray.CreateBuilder<RowProblem>());
+        var (changes, unmatched, problems) = (new List<PackChange>(), ImmutableArray.CreateBuilder<PriceRow>(), ImmutableArray.CreateBuilder<RowProblem>());
         foreach (var row in rows)
         {
             if (ItemOf(row, links, catalogue, problems) is not { } id)
@@ -51,12 +51,12 @@ public sealed record PricePreview(ImmutableArray<PriceChange> Changes, Immutable
             {
                 seen.Add((id, pack.Value.PackSize), row.Row);
                 Money? was = old.TryGetValue((id, pack.Value.PackSize), out var known) ? known : null;
-                var kind = was is null ? PriceChangeKind.New : was == pack.Value.Price ? PriceChangeKind.Unchanged : PriceChangeKind.Changed;
-                changes.Add(new PriceChange(kind, id, pack.Value.PackSize, was, pack.Value.Price, row));
+                var kind = was is null ? PackChangeKind.New : was == pack.Value.Price ? PackChangeKind.Unchanged : PackChangeKind.Changed;
+                changes.Add(new PackChange(kind, id, pack.Value.PackSize, was, pack.Value.Price, row));
             }
         }
 
-        changes.AddRange(before.Where(k => !seen.ContainsKey((k.Item, k.PackSize))).Select(k => new PriceChange(PriceChangeKind.Gone, k.Item, k.PackSize, k.Price, null, null)));
+        changes.AddRange(before.Where(k => !seen.ContainsKey((k.Item, k.PackSize))).Select(k => new PackChange(PackChangeKind.Gone, k.Item, k.PackSize, k.Price, null, null)));
         return new PricePreview([.. changes.OrderBy(c => c.Item, StringComparer.Ordinal).ThenBy(c => c.PackSize)], unmatched.ToImmutable(), problems.ToImmutable());
     }
 

@@ -28,7 +28,7 @@ public sealed class PricePreviewTests
     public void Of_PriceByAnyUnit_IsThePriceOfThePack(string item, string price, string per, string pack, int size, double dollars)
     {
         var change = Assert.Single(Preview(Row(item, price: price, per: per, pack: pack)).Changes);
-        Assert.Equal((PriceChangeKind.New, size, (decimal)dollars), (change.Kind, change.PackSize, change.New!.Value.ToDollars()));
+        Assert.Equal((PackChangeKind.New, size, (decimal)dollars), (change.Kind, change.PackSize, change.New!.Value.ToDollars()));
     }
 
     [Fact]
@@ -37,7 +37,7 @@ public sealed class PricePreviewTests
         KnownPrice[] before = [new(Cable, 250, Money.FromDollars(100)), new(Breaker, 1, Money.FromDollars(6)), new(Breaker, 10, Money.FromDollars(50))];
         var preview = PricePreview.Of(Rows(Row(Cable, price: "112.5", per: "coil of 250 ft"), Row(Breaker, price: "6")), ItemLinks.None, before, Catalogues.Shipped);
         Assert.Equal(
-            [(Breaker, 1, PriceChangeKind.Unchanged), (Breaker, 10, PriceChangeKind.Gone), (Cable, 250, PriceChangeKind.Changed)],
+            [(Breaker, 1, PackChangeKind.Unchanged), (Breaker, 10, PackChangeKind.Gone), (Cable, 250, PackChangeKind.Changed)],
             preview.Changes.Select(c => (c.Item, c.PackSize, c.Kind)));
         Assert.Equal(12.5m, preview.Changes[2].RisePercent);
     }

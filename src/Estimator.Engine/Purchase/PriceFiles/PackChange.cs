@@ -9,7 +9,7 @@ namespace Estimator.Engine.Purchase.PriceFiles;
 /// <param name="Old">The price until now; null where there was none.</param>
 /// <param name="New">The price of the file; null where it names none.</param>
 /// <param name="Row">The row of the file; null where it names none.</param>
-public sealed record PriceChange(PriceChangeKind Kind, string Item, int PackSize, Money? Old, Money? New, PriceRow? Row)
+public sealed record PackChange(PackChangeKind Kind, string Item, int PackSize, Money? Old, Money? New, PriceRow? Row)
 {
     private const int Hundred = 100;
 

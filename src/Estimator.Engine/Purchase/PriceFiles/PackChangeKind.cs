@@ -1,7 +1,7 @@
 namespace Estimator.Engine.Purchase.PriceFiles;
 
 /// <summary>What a price file does to the price of a pack.</summary>
-public enum PriceChangeKind
+public enum PackChangeKind
 {
     /// <summary>The supplier had no price for the pack.</summary>
     New = 1,
