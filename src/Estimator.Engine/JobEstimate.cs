@@ -72,7 +72,7 @@ public sealed record JobEstimate
         var controls = HouseControls.Plan(layout);
         var wiring = HouseWiring.Plan(layout, controls, catalogue.Boxes, depth);
         var takeoff = QuantityTakeoff.Compute(layout, wiring, catalogue);
-        var purchase = Buying.For(job.Id, takeoff, wiring, catalogue);
+        var purchase = Buying.For(job.Id, takeoff, catalogue, depth: depth);
         var labor = LaborHours.Compute(job, takeoff, catalogue);
         var bid = BidPricing.Compute(layout, takeoff, purchase, labor);
         var loads = JobLoads.Compute(layout, wiring);

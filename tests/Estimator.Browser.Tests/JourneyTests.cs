@@ -150,7 +150,7 @@ public sealed class JourneyTests(RunningPages pages, ITestOutputHelper output)
             await total.WaitForAsync();
         }
 
-        var plan = Buying.Together([.. again.Select(e => (e.House.Job.Id, e.Takeoff, e.Wiring))], Catalogues.Shipped);
+        var plan = Buying.Together([.. again.Select(e => (e.House.Job.Id, e.Takeoff))], Catalogues.Shipped);
         await Assertions.Expect(total).ToHaveTextAsync(plan.Total.Value.ToString("$#,0.00", CultureInfo.InvariantCulture));
         using var book = await DownloadAsync(page, hands, "Order workbook");
         var ordered = book.Worksheet("Order").RowsUsed().Where(r => r.Cell(1).GetString() == "☐").Select(r => (r.Cell(2).GetString(), (int)r.Cell(3).GetDouble(), (int)r.Cell(4).GetDouble()));

@@ -84,7 +84,7 @@ public sealed class RecalculatedBooks
 
     private void Buy(string name, JobEstimate[] jobs)
     {
-        var plan = Engine.Purchase.Buying.Together([.. jobs.Select(e => (e.House.Job.Id, e.Takeoff, e.Wiring))], Catalogues.Shipped);
+        var plan = Engine.Purchase.Buying.Together([.. jobs.Select(e => (e.House.Job.Id, e.Takeoff))], Catalogues.Shipped);
         _books[name] = PurchaseWorkbook.Write(plan, jobs, Letterhead.Blank);
     }
 

@@ -20,7 +20,7 @@ internal static class BuyVerb
         {
             var parts = JobOptions.ReadCatalogue(parsed.GetValue(catalogue));
             var estimates = parsed.GetValue(jobs)!.Select(j => JobEstimate.Compute(JobOptions.ReadJob(j), parts)).ToList();
-            var plan = Buying.Together([.. estimates.Select(e => (e.House.Job.Id, e.Takeoff, e.Wiring))], parts);
+            var plan = Buying.Together([.. estimates.Select(e => (e.House.Job.Id, e.Takeoff))], parts);
             if (parsed.GetValue(csv) is { } path)
             {
                 Files.Write(path, PurchaseTables.Purchase(plan), byteOrderMark: true);

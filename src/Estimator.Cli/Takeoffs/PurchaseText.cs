@@ -1,4 +1,5 @@
 using System.Globalization;
+using Estimator.Documents.Purchase;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Purchase;
 
@@ -11,7 +12,7 @@ internal static class PurchaseText
     {
         foreach (var line in plan.Lines)
         {
-            var packs = line.Packs.IsEmpty ? "no price" : string.Join(" + ", line.Packs.Select(p => $"{p.Count} x {p.Offer.PackSize} ({p.Offer.Supplier})"));
+            var packs = line.Packs.IsEmpty ? line.Cost is null ? "no price" : "from the shelf" : string.Join(" + ", line.Packs.Select(p => $"{p.Count} x {p.Offer.PackSize} ({p.Offer.Supplier})"));
             output.WriteLine(string.Create(
                 CultureInfo.InvariantCulture, $"{line.Needed.Value,9:0.#} {(line.Unit == "foot" ? "ft" : "ea"),-3} {line.Description,-60} {packs}, left {line.Left:0.#}  {line.Cost?.Value.ToString() ?? "-"}"));
         }
@@ -20,10 +21,11 @@ internal static class PurchaseText
         foreach (var cut in plan.Cuts)
         {
             output.WriteLine();
-            output.WriteLine($"cut plan {cut.ItemId}: {cut.Cost}, {(cut.Proven ? "proven cheapest" : $"no plan costs less than {cut.LowerBound}")}");
+            output.WriteLine($"cut plan {cut.ItemId}: {CutWords.Of(cut)}");
             for (var c = 0; c < cut.Coils.Length; c++)
             {
-                output.WriteLine($"  coil {c + 1} of {cut.Coils[c].Offer.PackSize} ft: {string.Join(", ", cut.Coils[c].Pieces.Select(p => $"{p.Length} ({p.Run})"))}; left {cut.Coils[c].Left}");
+                var (coil, marks) = (cut.Coils[c], cut.Coils[c].Marks);
+                output.WriteLine($"  coil {c + 1}, {CutWords.Coil(coil)}: {string.Join(", ", coil.Pieces.Select((p, i) => $"{p.Length} to mark {marks[i]} ({p.Run})"))}; left {coil.Left}{(cut.IsKept(coil) ? ", keep" : "")}");
             }
         }
 

@@ -42,6 +42,7 @@ internal sealed class OrderSheet
         }
 
         Total();
+        Shelf();
         NotPriced();
         Notes();
         _page.Print(landscape: true, headingRows: HeadRow, repeatFrom: HeadRow);
@@ -107,6 +108,15 @@ internal sealed class OrderSheet
         }
 
         _row += 2;
+    }
+
+    private void Shelf()
+    {
+        foreach (var line in _plan.Lines.Where(l => l.FromStock > 0))
+        {
+            var unit = line.Unit == "foot" ? "ft" : "ea";
+            _page.Across(_row++, 2, Last, string.Create(CultureInfo.InvariantCulture, $"Take from the shelf: {line.FromStock:0.#} {unit} of {line.Description}."), _page.Styles.Note);
+        }
     }
 
     private void NotPriced()

@@ -1,6 +1,5 @@
 using Estimator.Documents.Tables;
 using Estimator.Engine;
-using Estimator.Engine.Measures;
 using Estimator.Engine.Purchase;
 
 namespace Estimator.Documents.Purchase;
@@ -10,7 +9,7 @@ public static class PurchaseTables
 {
     /// <summary>The purchase list, one row a pack size; what nobody offers has no price and says so.</summary>
     public static string Purchase(PurchasePlan plan) => Csv.Write(
-        ["item", "description", "needed", "unit", "supplier", "pack_size", "packs", "pack_price_usd", "cost_usd", "left_of_item", "note"], plan.Lines.SelectMany(Rows));
+        ["item", "description", "needed", "unit", "supplier", "pack_size", "packs", "pack_price_usd", "cost_usd", "from_shelf", "left_of_item", "goes_back", "note"], plan.Lines.SelectMany(Rows));
 
     /// <summary>The cut plan, one row a piece, in the order of cutting.</summary>
     /// <param name="plan">The plan.</param>
@@ -19,7 +18,7 @@ public static class PurchaseTables
     {
         var runs = CutRun.Of(jobs);
         return Csv.Write(
-            ["item", "coil", "coil_ft", "supplier", "cut", "length", "length_ft", "left_on_coil_ft", "run", "circuit", "from", "to", "role"],
+            ["item", "coil", "coil_ft", "supplier", "from_shelf", "cut", "length", "length_ft", "cut_at", "cut_at_ft", "left_on_coil_ft", "run", "circuit", "from", "to", "role"],
             plan.Cuts.SelectMany(cut => cut.Coils.SelectMany((coil, c) => Rows(cut, coil, c + 1, runs))));
     }
 
@@ -27,26 +26,27 @@ public static class PurchaseTables
     {
         string[] item = [line.ItemId, line.Description, Csv.Number(line.Needed.Value), line.Unit];
         return line.Packs.IsEmpty
-            ? [[.. item, "", "", "", "", "", "", "no price"]]
+            ? [[.. item, "", "", "", "", "", Csv.Number(line.FromStock), "", "", line.Cost is null ? "no price" : ""]]
             : line.Packs.Select(pack => (string[])
             [
                 .. item, pack.Offer.Supplier, Csv.Number(pack.Offer.PackSize), Csv.Number(pack.Count), Csv.Number(pack.Offer.Price.ToDollars()),
-                Csv.Number((pack.Offer.Price * pack.Count).ToDollars()), Csv.Number(line.Left), pack.Offer.Note,
+                Csv.Number((pack.Offer.Price * pack.Count).ToDollars()), Csv.Number(line.FromStock), Csv.Number(line.Left), GoesBack(line, pack), pack.Offer.Note,
             ]);
     }
 
+    private static string GoesBack(PurchaseLine line, PackCount pack) => line.Left == 0 ? "" : line.GoesBack(pack) ? "yes" : "no";
+
     private static IEnumerable<string[]> Rows(CutPlan cut, CutCoil coil, int number, Dictionary<string, CutRun> runs)
     {
-        var left = Length.FromFeet(coil.Offer.PackSize);
+        var marks = coil.Marks;
         for (var i = 0; i < coil.Pieces.Length; i++)
         {
-            var piece = coil.Pieces[i];
+            var (piece, mark) = (coil.Pieces[i], marks[i]);
             var run = CutRun.For(runs, piece);
-            left -= piece.Length;
             yield return
             [
-                cut.ItemId, Csv.Number(number), Csv.Number(coil.Offer.PackSize), coil.Offer.Supplier, Csv.Number(i + 1), piece.Length.ToString(), Csv.Number(piece.Length.ToFeet()),
-                Csv.Number(left.ToFeet()), piece.Run, run.Circuit, run.From, run.To, run.Role,
+                cut.ItemId, Csv.Number(number), Csv.Number(coil.Length.ToFeet()), coil.Offer?.Supplier ?? "", coil.Shelf?.Label ?? "", Csv.Number(i + 1), piece.Length.ToString(),
+                Csv.Number(piece.Length.ToFeet()), mark.ToString(), Csv.Number(mark.ToFeet()), Csv.Number((coil.Length - mark).ToFeet()), piece.Run, run.Circuit, run.From, run.To, run.Role,
             ];
         }
     }

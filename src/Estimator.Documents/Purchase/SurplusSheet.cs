@@ -14,18 +14,19 @@ internal static class SurplusSheet
     {
         var page = draft.Add(Name);
         var styles = page.Styles;
-        page.Columns(60, 12, 12, 14, 8);
+        page.Columns(58, 12, 12, 14, 6, 22);
         page.Put(1, 1, $"Left over: {names}", styles.Title);
-        page.Put(2, 1, "Whole packs and coils cost less than the exact number, or are all that is sold. Keep what is left for the next job.", styles.Subtitle);
-        page.Heads(HeadRow, "Item", ">Bought", ">Needed", ">Left over", "  Unit");
+        page.Put(2, 1, "Whole packs and coils cost less than the exact number, or are all that is sold. Cut cable does not go back.", styles.Subtitle);
+        page.Heads(HeadRow, "Item", ">Bought or taken", ">Needed", ">Left over", "  Unit", "  What to do");
         var row = HeadRow + 1;
         foreach (var line in plan.Lines.Where(l => l.Left > 0 && l.Unit != "foot"))
         {
             page.Put(row, 1, line.Description, styles.Text);
-            page.Put(row, 2, line.Packs.Sum(p => p.Count * p.Offer.PackSize), styles.Number(SheetStyles.Whole));
+            page.Put(row, 2, line.Packs.Sum(p => p.Count * p.Offer.PackSize) + line.FromStock, styles.Number(SheetStyles.Whole));
             page.Put(row, 3, line.Needed.Value, styles.Number(SheetStyles.Whole));
             page.Put(row, 4, line.Left, styles.Number(SheetStyles.Whole));
-            page.Put(row++, 5, "ea", styles.Soft);
+            page.Put(row, 5, "ea", styles.Soft);
+            page.Put(row++, 6, line.Packs.IsEmpty ? "from the shelf" : line.Packs.All(line.GoesBack) ? "can go back" : line.Packs.Any(line.GoesBack) ? "can go back in part" : "does not go back", styles.Soft);
         }
 
         foreach (var cut in plan.Cuts)
@@ -34,14 +35,15 @@ internal static class SurplusSheet
             for (var c = 0; c < cut.Coils.Length; c++)
             {
                 page.Put(row, 1, string.Create(CultureInfo.InvariantCulture, $"{description}: end of coil {c + 1} of {cut.Coils.Length}"), styles.Text);
-                page.Put(row, 2, cut.Coils[c].Offer.PackSize, styles.Number(SheetStyles.Whole));
+                page.Put(row, 2, cut.Coils[c].Length.ToString(), styles.Number("@"));
                 page.Put(row, 3, "", styles.Number(SheetStyles.Whole));
                 page.Put(row, 4, cut.Coils[c].Left.ToString(), styles.Number("@"));
-                page.Put(row++, 5, "ft", styles.Soft);
+                page.Put(row, 5, "ft", styles.Soft);
+                page.Put(row++, 6, cut.IsKept(cut.Coils[c]) ? "keep for the next job" : "too short to keep", styles.Soft);
             }
         }
 
-        page.Across(row + 1, 1, 5, Cautions.PlanningAid, styles.Note);
+        page.Across(row + 1, 1, 6, Cautions.PlanningAid, styles.Note);
         page.Print(landscape: false, headingRows: HeadRow, repeatFrom: HeadRow);
     }
 }

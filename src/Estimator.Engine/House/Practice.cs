@@ -41,6 +41,15 @@ public sealed record Practice
     /// <summary>Slack on the path of each run.</summary>
     public Percent? RunSlackPercent { get; init; }
 
+    /// <summary>What each piece of cable is cut longer than its run, for a site that differs from the plan.</summary>
+    public Percent? CutTolerancePercent { get; init; }
+
+    /// <summary>Cable lost at each cut.</summary>
+    public Length? CutTrim { get; init; }
+
+    /// <summary>From which length the end of a coil is worth keeping.</summary>
+    public Length? UsefulEnd { get; init; }
+
     /// <summary>Highest voltage drop of a branch circuit that is accepted without a thicker conductor.</summary>
     public Percent? BranchVoltageDropPercent { get; init; }
 

@@ -17,6 +17,9 @@ internal static class PracticeValidation
         problems.Range("$.practice.outlets_per_20a", practice.OutletsPer20A, 1, JobLimits.Count, "outlets");
         problems.Range("$.practice.outlets_per_15a", practice.OutletsPer15A, 1, JobLimits.Count, "outlets");
         problems.Range("$.practice.run_slack_percent", practice.RunSlackPercent?.ToHundredths(), 0, 100, "percent");
+        problems.Range("$.practice.cut_tolerance_percent", practice.CutTolerancePercent?.ToHundredths(), 0, 100, "percent");
+        problems.Length("$.practice.cut_trim", practice.CutTrim, Length.Zero, Length.FromFeet(10));
+        problems.Length("$.practice.useful_end", practice.UsefulEnd, Length.Zero, Length.FromFeet(1000));
         problems.Range("$.practice.branch_voltage_drop_percent", practice.BranchVoltageDropPercent?.ToHundredths(), 0.1m, 100, "percent");
     }
 }

@@ -15,23 +15,34 @@ public sealed class Buying
     public const int PageNumber = 5;
 
     private readonly PartsCatalogue _catalogue;
+    private readonly SearchDepth _depth;
     private readonly PageWriter _page = new(PageNumber);
     private readonly List<Finding> _findings = [];
     private readonly List<CutPlan> _cuts = [];
 
     private readonly StockOnHand _stock;
 
-    private Buying(PartsCatalogue catalogue, StockOnHand stock) => (_catalogue, _stock) = (catalogue, stock);
+    private Buying(PartsCatalogue catalogue, StockOnHand stock, SearchDepth depth) => (_catalogue, _stock, _depth) = (catalogue, stock, depth);
 
     /// <summary>The purchase of one job.</summary>
-    public static PurchasePlan For(string job, TakeoffResult takeoff, WiringPlan wiring, PartsCatalogue catalogue, StockOnHand? stock = null) =>
-        Together([(job, takeoff, wiring)], catalogue, stock);
+    /// <param name="job">Id of the job.</param>
+    /// <param name="takeoff">What it needs.</param>
+    /// <param name="catalogue">What is offered.</param>
+    /// <param name="stock">What is on the shelf; it is used first.</param>
+    /// <param name="depth">How far cut plans are searched.</param>
+    public static PurchasePlan For(string job, TakeoffResult takeoff, PartsCatalogue catalogue, StockOnHand? stock = null, SearchDepth depth = SearchDepth.Thorough) =>
+        Together([(job, takeoff)], catalogue, stock, depth);
 
-    /// <summary>One purchase for several jobs; what is on the shelf is used first.</summary>
-    public static PurchasePlan Together(IReadOnlyList<(string Job, TakeoffResult Takeoff, WiringPlan Wiring)> jobs, PartsCatalogue catalogue, StockOnHand? stock = null) =>
-        new Buying(catalogue, stock ?? StockOnHand.Empty).Compute(jobs);
+    /// <summary>One purchase for several jobs.</summary>
+    /// <param name="jobs">Id of each job and what it needs.</param>
+    /// <param name="catalogue">What is offered.</param>
+    /// <param name="stock">What is on the shelf; it is used first.</param>
+    /// <param name="depth">How far cut plans are searched.</param>
+    public static PurchasePlan Together(
+        IReadOnlyList<(string Job, TakeoffResult Takeoff)> jobs, PartsCatalogue catalogue, StockOnHand? stock = null, SearchDepth depth = SearchDepth.Thorough) =>
+        new Buying(catalogue, stock ?? StockOnHand.Empty, depth).Compute(jobs);
 
-    private PurchasePlan Compute(IReadOnlyList<(string Job, TakeoffResult Takeoff, WiringPlan Wiring)> jobs)
+    private PurchasePlan Compute(IReadOnlyList<(string Job, TakeoffResult Takeoff)> jobs)
     {
         var order = _catalogue.Items.Select((item, i) => (item.Id, i)).ToDictionary(x => x.Id, x => x.i, StringComparer.Ordinal);
         var needed = jobs.SelectMany(j => j.Takeoff.Lines).Where(l => !l.OwnerSupplied && (_catalogue.Find(l.ItemId)?.IsBought ?? true))
@@ -47,18 +58,19 @@ public sealed class Buying
         };
     }
 
-    private PurchaseLine Line(IGrouping<string, TakeoffLine> lines, IReadOnlyList<(string Job, TakeoffResult Takeoff, WiringPlan Wiring)> jobs)
+    private PurchaseLine Line(IGrouping<string, TakeoffLine> lines, IReadOnlyList<(string Job, TakeoffResult Takeoff)> jobs)
     {
         var first = lines.First();
         var need = _page.Sum("purchase-need", first.Description, first.Quantity.Unit, [.. lines.Select(l => l.Quantity)]);
         var offers = _catalogue.OffersFor(first.ItemId).ToList();
-        if (offers.Count == 0)
+        var shelf = _stock.Pieces.Where(p => p.ItemId == first.ItemId).ToList();
+        if (offers.Count == 0 && shelf.Count == 0 && _stock.CountOf(first.ItemId) < need.Value)
         {
             _findings.Add(NoPrice(first, need));
             return new PurchaseLine(first.ItemId, first.Description, first.Unit, need, [], 0, null);
         }
 
-        return first.Category == "cable" ? Cable(first, need, offers, jobs) : Packs(first, need, offers);
+        return first.Category == "cable" ? Cable(first, need, offers, shelf, jobs) : Packs(first, need, offers);
     }
 
     private PurchaseLine Packs(TakeoffLine line, Fact need, List<Offer> offers)
@@ -69,19 +81,25 @@ public sealed class Buying
         return new PurchaseLine(line.ItemId, line.Description, line.Unit, need, packs, used + packs.Sum(p => p.Count * p.Offer.PackSize) - need.Value, Cost(line, need, packs)) { FromStock = used };
     }
 
-    private PurchaseLine Cable(TakeoffLine line, Fact need, List<Offer> offers, IReadOnlyList<(string Job, TakeoffResult Takeoff, WiringPlan Wiring)> jobs)
+    private PurchaseLine Cable(TakeoffLine line, Fact need, List<Offer> offers, List<StockPiece> shelf, IReadOnlyList<(string Job, TakeoffResult Takeoff)> jobs)
     {
-        var pieces = jobs.SelectMany(j => j.Wiring.Runs.Where(r => r.Cable.ItemId == line.ItemId).Select(r => (r.Id, r.Total))
-            .Concat(j.Wiring.Feeders.Where(f => f.ItemId == line.ItemId).Select(f => (f.Id, f.Total))).Select(p => new CutPiece($"{j.Job}: {p.Id}", p.Total.AsLength().Value)));
-        var cut = CutPlanning.For(line.ItemId, pieces, offers);
+        var pieces = jobs.SelectMany(j => j.Takeoff.Pieces.Where(p => p.ItemId == line.ItemId).Select(p => new CutPiece($"{j.Job}: {p.Run}", p.Length.AsLength().Value, p.Trim.AsLength().Value)
+        {
+            LengthNode = p.Length.Node,
+            TrimNode = p.Trim.Node,
+        }));
+        var cut = CutPlanning.For(line.ItemId, pieces, offers, shelf, CuttingSteps.For(_depth)) with { UsefulEnd = jobs.Max(j => j.Takeoff.UsefulEnd.AsLength().Value) };
         _cuts.Add(cut);
         if (!cut.TooLong.IsEmpty)
         {
             _findings.Add(TooLong(line, cut));
         }
 
-        ImmutableArray<PackCount> packs = [.. cut.Coils.GroupBy(c => c.Offer).OrderBy(g => g.Key.PackSize).Select(g => new PackCount(g.Key, g.Count()))];
-        return new PurchaseLine(line.ItemId, line.Description, line.Unit, need, packs, cut.Coils.Sum(c => c.Left.ToFeet()), Cost(line, need, packs));
+        ImmutableArray<PackCount> packs = [.. cut.Coils.Where(c => c.Offer is not null).GroupBy(c => c.Offer!).OrderBy(g => g.Key.PackSize).Select(g => new PackCount(g.Key, g.Count()))];
+        return new PurchaseLine(line.ItemId, line.Description, line.Unit, need, packs, cut.Coils.Sum(c => c.Left.ToFeet()), Cost(line, need, packs))
+        {
+            FromStock = cut.Coils.Where(c => c.Shelf is not null).Sum(c => (c.Length - c.Left).ToFeet()),
+        };
     }
 
     private Explained<Money> Cost(TakeoffLine line, Fact need, ImmutableArray<PackCount> packs)
@@ -114,6 +132,6 @@ public sealed class Buying
         Code = "run-longer-than-coil",
         Severity = Severity.Advice,
         Where = [.. cut.TooLong.Select(p => p.Run)],
-        Text = FormattableString.Invariant($"{line.Description}: {cut.TooLong.Length} run(s) are longer than the longest coil offered; the longest is {cut.TooLong[0].Length}. They cost nothing in the bid yet: add a longer coil."),
+        Text = FormattableString.Invariant($"{line.Description}: {cut.TooLong.Length} run(s) are longer, with tolerance and trim, than the longest coil offered; the longest piece is {cut.TooLong[0].Length}. They cost nothing in the bid yet: add a longer coil."),
     };
 }

@@ -1,118 +1,90 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Catalogue;
 using Estimator.Engine.Measures;
+using Estimator.Engine.Purchase.Cutting;
 
 namespace Estimator.Engine.Purchase;
 
 /// <summary>Chooses coils for the runs of a cable and cuts them: every run one continuous piece, at least cost.</summary>
 /// <remarks>
-/// Sets of coils are tried in order of cost, from the cheapest that is long enough in all; the first that the pieces pack into is taken, best fit
-/// decreasing or, where that fails, by a bounded exact search. Where no set packs within the limit, each coil is filled in turn and shrunk to the cheapest that holds it. The bound is the cost of
-/// the cheapest set that is long enough in all, which no plan can beat.
+/// States the cable as a <see cref="CuttingProblem"/> in sixteenths of an inch and ten-thousandths of a dollar; a piece counts with its trim. Coils on the shelf cost nothing and
+/// there is one of each. A piece that only coils on the shelf can hold takes the shortest that does before the rest is planned, longest piece first.
 /// </remarks>
 public static class CutPlanning
 {
-    private const int MostSetsTried = 400;
+    // Unit prices go below the cent; a coil that costs more than the solver counts in such parts is counted in cents.
+    private const long FineParts = 10_000;
+    private const long Cents = 100;
+    private const decimal MostInFineParts = 100_000;
+
+    private static readonly long Sixteenth = Length.FromSixteenths(1).ToNanometres();
 
     /// <summary>The plan for a cable.</summary>
     /// <param name="itemId">The cable.</param>
     /// <param name="pieces">The runs.</param>
     /// <param name="offers">Coils of one supplier or several.</param>
-    public static CutPlan For(string itemId, IEnumerable<CutPiece> pieces, IReadOnlyList<Offer> offers)
+    /// <param name="shelf">Coils of it on the shelf.</param>
+    /// <param name="steps">Steps of the search, which ends after the same work on every machine.</param>
+    public static CutPlan For(string itemId, IEnumerable<CutPiece> pieces, IReadOnlyList<Offer> offers, IReadOnlyList<StockPiece> shelf, long steps)
     {
-        var longest = offers.Select(o => o.PackSize).DefaultIfEmpty(0).Max();
-        var sorted = pieces.OrderByDescending(p => p.Length).ThenBy(p => p.Run, StringComparer.Ordinal).ToList();
-        ImmutableArray<CutPiece> tooLong = [.. sorted.Where(p => p.Length > Length.FromFeet(longest))];
-        var cut = sorted.Except(tooLong).ToList();
-        if (cut.Count == 0)
+        var longest = offers.Select(Units).DefaultIfEmpty(0).Max();
+        var open = shelf.Select(s => new Open(s, s.Length.ToNanometres() / Sixteenth, [])).OrderBy(s => s.Left).ThenBy(s => s.Shelf.Label, StringComparer.Ordinal).ToList();
+        var (cut, tooLong) = (new List<CutPiece>(), ImmutableArray.CreateBuilder<CutPiece>());
+        var forced = false;
+        foreach (var piece in pieces.OrderByDescending(Units).ThenBy(p => p.Run, StringComparer.Ordinal))
         {
-            return new CutPlan(itemId, [], Money.Zero, Money.Zero, tooLong);
-        }
-
-        var total = cut.Aggregate(Length.Zero, (sum, p) => sum + p.Length);
-        var feet = (int)decimal.Ceiling(total.ToFeet());
-        var cheapest = offers.GroupBy(o => o.PackSize).Select(g => g.OrderBy(o => o.Price).ThenBy(o => o.Supplier, StringComparer.Ordinal).First()).OrderBy(o => o.PackSize).ToList();
-        var bound = PackChoice.Cheapest(feet, cheapest).Aggregate(Money.Zero, (sum, p) => sum + p.Offer.Price * p.Count);
-        var coils = FirstThatPacks(cut, cheapest, feet) ?? [.. Fill(cut, cheapest)];
-        var cost = coils.Aggregate(Money.Zero, (sum, c) => sum + c.Offer.Price);
-        return new CutPlan(itemId, coils, cost, Money.FromDollars(Math.Min(bound.ToDollars(), cost.ToDollars())), tooLong);
-    }
-
-    private static ImmutableArray<CutCoil>? FirstThatPacks(List<CutPiece> pieces, List<Offer> offers, int feet)
-    {
-        var filled = Fill(pieces, offers).ToImmutableArray();
-        var worst = filled.Sum(c => c.Offer.Price.ToDollars());
-        var queue = new PriorityQueue<int[], (decimal, int)>();
-        queue.Enqueue(new int[offers.Count], (0, 0));
-        var (tried, order) = (0, 0);
-        while (tried < MostSetsTried && queue.TryDequeue(out var set, out var key) && key.Item1 < worst)
-        {
-            if (set.Select((c, o) => (long)c * offers[o].PackSize).Sum() >= feet)
+            if (Units(piece) <= longest)
             {
-                tried++;
-                if ((Pack(pieces, set, offers) ?? ExactPacking.Find(pieces, set, offers)) is { } packed)
-                {
-                    return packed;
-                }
+                cut.Add(piece);
             }
-
-            // Each set is reached once: it only grows by coils at or after its last kind.
-            for (var o = Math.Max(0, Array.FindLastIndex(set, c => c > 0)); o < offers.Count && order < 200_000; o++)
+            else if (open.Where(s => s.Left >= Units(piece)).MinBy(s => s.Left) is { } only)
             {
-                var grown = (int[])set.Clone();
-                grown[o]++;
-                queue.Enqueue(grown, (key.Item1 + offers[o].Price.ToDollars(), ++order));
-            }
-        }
-
-        return filled;
-    }
-
-    private static ImmutableArray<CutCoil>? Pack(List<CutPiece> pieces, int[] set, List<Offer> offers)
-    {
-        var coils = set.SelectMany((count, o) => Enumerable.Repeat(offers[o], count)).Select(o => (Offer: o, Left: Length.FromFeet(o.PackSize), Pieces: new List<CutPiece>())).ToArray();
-        foreach (var piece in pieces)
-        {
-            var best = -1;
-            for (var c = 0; c < coils.Length; c++)
-            {
-                if (coils[c].Left >= piece.Length && (best < 0 || coils[c].Left < coils[best].Left))
-                {
-                    best = c;
-                }
-            }
-
-            if (best < 0)
-            {
-                return null;
-            }
-
-            coils[best].Left -= piece.Length;
-            coils[best].Pieces.Add(piece);
-        }
-
-        return [.. coils.Where(c => c.Pieces.Count > 0).Select(c => new CutCoil(c.Offer, [.. c.Pieces]))];
-    }
-
-    private static IEnumerable<CutCoil> Fill(List<CutPiece> pieces, List<Offer> offers)
-    {
-        var longest = offers[^1];
-        var bins = new List<(Length Used, List<CutPiece> Pieces)>();
-        foreach (var piece in pieces)
-        {
-            var bin = bins.FindIndex(b => b.Used + piece.Length <= Length.FromFeet(longest.PackSize));
-            if (bin < 0)
-            {
-                bins.Add((piece.Length, [piece]));
+                only.Pieces.Add(piece);
+                only.Left -= Units(piece);
+                forced = true;
             }
             else
             {
-                bins[bin].Pieces.Add(piece);
-                bins[bin] = (bins[bin].Used + piece.Length, bins[bin].Pieces);
+                tooLong.Add(piece);
             }
         }
 
-        return bins.Select(b => new CutCoil(
-            offers.Where(o => Length.FromFeet(o.PackSize) >= b.Used).OrderBy(o => o.Price).ThenBy(o => o.PackSize).First(), [.. b.Pieces]));
+        var parts = offers.Any(o => o.Price.ToDollars() > MostInFineParts) ? Cents : FineParts;
+        var plan = CuttingSolver.Solve(Problem(cut, offers, open, parts), steps);
+        List<CutCoil> coils = [.. plan.Patterns.Where(p => p.Stock < offers.Count).Select(p => new CutCoil { Offer = offers[p.Stock], Pieces = [.. p.Items.Select(i => cut[i])] })];
+        foreach (var pattern in plan.Patterns.Where(p => p.Stock >= offers.Count))
+        {
+            open[pattern.Stock - offers.Count].Pieces.AddRange(pattern.Items.Select(i => cut[i]));
+        }
+
+        coils.AddRange(open.Where(s => s.Pieces.Count > 0).Select(s => new CutCoil { Shelf = s.Shelf, Pieces = [.. s.Pieces] }));
+        var cost = coils.Aggregate(Money.Zero, (sum, c) => c.Offer is null ? sum : sum + c.Offer.Price);
+
+        // Where a piece could go to the shelf only, other ways of using the shelf were not looked at: nothing is claimed then but that cable costs something.
+        var bound = forced ? Money.Zero : plan.Proven ? cost : Money.FromDollars((decimal)plan.LowerBound / parts);
+        return new CutPlan(
+            itemId, [.. coils.OrderBy(c => c.Shelf is null).ThenByDescending(c => c.Length).ThenByDescending(c => c.Pieces[0].Length).ThenBy(c => c.Pieces[0].Run, StringComparer.Ordinal)],
+            cost, bound, tooLong.ToImmutable());
+    }
+
+    private static CuttingProblem Problem(List<CutPiece> pieces, IReadOnlyList<Offer> offers, List<Open> shelf, long parts) => new(
+        [
+            .. offers.Select(o => new CuttingStock(Units(o), decimal.ToInt64(o.Price.ToDollars() * parts))),
+            .. shelf.Select(s => new CuttingStock((int)Math.Max(1, s.Left), 0, s.Left > 0 ? 1 : 0)),
+        ],
+        [.. pieces.Select(p => new CuttingItem(Units(p), 1))]);
+
+    private static int Units(Offer offer) => Length.FromFeet(offer.PackSize).ToSixteenths();
+
+    // Rounded up, so that what is planned always fits.
+    private static int Units(CutPiece piece) => checked((int)(((piece.Length + piece.Trim).ToNanometres() + Sixteenth - 1) / Sixteenth));
+
+    private sealed class Open(StockPiece shelf, long left, List<CutPiece> pieces)
+    {
+        public StockPiece Shelf { get; } = shelf;
+
+        public long Left { get; set; } = left;
+
+        public List<CutPiece> Pieces { get; } = pieces;
     }
 }

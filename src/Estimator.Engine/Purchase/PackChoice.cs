@@ -17,19 +17,31 @@ public static class PackChoice
             return [];
         }
 
+        var sizes = offers.Select(o => o.PackSize).ToArray();
+        var prices = offers.Select(o => o.Price.ToDollars()).ToArray();
         var best = new (decimal Cost, int Left, int Packs, int Offer)[need + 1];
         for (var n = 1; n <= need; n++)
         {
-            best[n] = Enumerable.Range(0, offers.Count).Select(o =>
+            ref var found = ref best[n];
+            for (var o = 0; o < sizes.Length; o++)
             {
-                var rest = best[Math.Max(0, n - offers[o].PackSize)];
-                var left = Math.Max(0, offers[o].PackSize - n);
-                return (Cost: rest.Cost + offers[o].Price.ToDollars(), Left: rest.Left + left, Packs: rest.Packs + 1, Offer: o);
-            }).Min();
+                ref var rest = ref best[Math.Max(0, n - sizes[o])];
+                var cost = rest.Cost + prices[o];
+                if (o > 0 && cost > found.Cost)
+                {
+                    continue;
+                }
+
+                var (left, packs) = (rest.Left + Math.Max(0, sizes[o] - n), rest.Packs + 1);
+                if (o == 0 || cost < found.Cost || left < found.Left || (left == found.Left && packs < found.Packs))
+                {
+                    found = (cost, left, packs, o);
+                }
+            }
         }
 
-        var counts = new int[offers.Count];
-        for (var n = need; n > 0; n -= offers[best[n].Offer].PackSize)
+        var counts = new int[sizes.Length];
+        for (var n = need; n > 0; n -= sizes[best[n].Offer])
         {
             counts[best[n].Offer]++;
         }

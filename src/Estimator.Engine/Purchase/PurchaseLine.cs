@@ -15,6 +15,11 @@ namespace Estimator.Engine.Purchase;
 public sealed record PurchaseLine(
     string ItemId, string Description, string Unit, Fact Needed, ImmutableArray<PackCount> Packs, decimal Left, Explained<Money>? Cost)
 {
+    private const string Feet = "foot";
+
     /// <summary>What is taken from the shelf, in the item's unit.</summary>
     public decimal FromStock { get; init; }
+
+    /// <summary>Whether what is left over of these packs can go back to the supplier: pieces that he takes back, not cut cable.</summary>
+    public bool GoesBack(PackCount pack) => Unit != Feet && pack.Offer.Returnable;
 }

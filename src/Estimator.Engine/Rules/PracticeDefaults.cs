@@ -36,6 +36,15 @@ public static class PracticeDefaults
     /// <summary>Slack on a path, percent.</summary>
     public static RuleRow RunSlackPercent => Table["run_slack_percent"];
 
+    /// <summary>Tolerance of a piece of cable, percent of its run.</summary>
+    public static RuleRow CutTolerancePercent => Table["cut_tolerance_percent"];
+
+    /// <summary>Cable lost at a cut, inches.</summary>
+    public static RuleRow CutTrim => Table["cut_trim"];
+
+    /// <summary>End of a coil that is worth keeping, inches.</summary>
+    public static RuleRow UsefulEnd => Table["useful_end"];
+
     /// <summary>Outlets on a 20 A circuit.</summary>
     public static RuleRow OutletsPer20A => Table["outlets_per_20a"];
 

@@ -19,6 +19,10 @@ internal static class WiringSettings
 
     internal static RuleRow QuickSearchPasses => Table["quick_search_passes"];
 
+    internal static RuleRow QuickCuttingSteps => Table["quick_cutting_steps"];
+
+    internal static RuleRow CuttingSteps => Table["cutting_steps"];
+
     internal static RuleRow SmallApplianceCircuits => Table["small_appliance_circuits"];
 
     internal static RuleRow LowRunHeight => Table["low_run_height"];

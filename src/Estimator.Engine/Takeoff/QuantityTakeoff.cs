@@ -60,6 +60,8 @@ public sealed class QuantityTakeoff
             Lines = lines,
             Devices = [.. _devices],
             FishedFeet = Fished(),
+            Pieces = CablePieces.Of(_layout.House.Job, _wiring, _catalogue, _page),
+            UsefulEnd = CablePieces.UsefulEnd(_layout.House.Job, _page),
             Openings = openings,
             Findings = [.. service, .. apart, .. small.Findings(), .. findings],
             Page = _page.ToPage(),

@@ -16,6 +16,12 @@ public sealed record TakeoffResult
     /// <summary>Feet of cable that are fished, by item; a part of the item's line.</summary>
     public required ImmutableSortedDictionary<string, Fact> FishedFeet { get; init; }
 
+    /// <summary>Every run of cable as it is cut.</summary>
+    public required ImmutableArray<CablePiece> Pieces { get; init; }
+
+    /// <summary>From which length the end of a coil is worth keeping.</summary>
+    public required Fact UsefulEnd { get; init; }
+
     /// <summary>Outlets and switches: the openings of the job.</summary>
     public required Fact Openings { get; init; }
 

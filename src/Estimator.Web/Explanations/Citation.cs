@@ -8,6 +8,9 @@ namespace Estimator.Web.Explanations;
 /// <param name="Basis">On what the figure rests, such as <c>published</c> or <c>common practice, no source</c>.</param>
 public sealed record Citation(string Source, string Basis)
 {
+    /// <summary>Stands for the firm's stock in the place of a table: its rows are what lies on the shelf.</summary>
+    public const string Shelf = "shelf";
+
     private static readonly ConcurrentDictionary<string, RuleTable> Tables = new(StringComparer.Ordinal);
 
     /// <summary>Source and basis in one line; a published source needs no further word.</summary>
@@ -21,6 +24,11 @@ public sealed record Citation(string Source, string Basis)
         if (table.EndsWith(".csv", StringComparison.Ordinal))
         {
             return new Citation($"Catalogue, {table[..^".csv".Length]}: {key}", "");
+        }
+
+        if (table == Shelf)
+        {
+            return new Citation($"Stock on hand: {key}", "");
         }
 
         var rules = Tables.GetOrAdd(table, RuleTable.Load);

@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.House;
 using Estimator.Engine.Purchase;
-using Estimator.Engine.Takeoff;
 using Estimator.Web.Catalogues;
 using Estimator.Web.Explanations;
 using Estimator.Web.Figures;
+using Estimator.Web.Purchase;
 using Estimator.Web.Revisions;
 
 namespace Estimator.Web.Orders;
@@ -19,6 +19,9 @@ public sealed record JointOrder(ImmutableArray<RevisionPaper> Papers, PurchasePl
     /// <summary>Number of the page of the explanation book that names the jobs.</summary>
     public const int PageNumber = FigurePages.JobsOfAnOrder;
 
+    /// <summary>How the coils of all jobs are cut.</summary>
+    public ImmutableArray<CableCut> Cuts { get; } = CableCut.Of(Plan, [.. Papers.Select(p => p.Estimate)], Source);
+
     /// <summary>The order of some revisions.</summary>
     public static JointOrder Of(IReadOnlyList<RevisionPaper> papers, PricedCatalogue catalogue)
     {
@@ -28,8 +31,14 @@ public sealed record JointOrder(ImmutableArray<RevisionPaper> Papers, PurchasePl
         {
             int Moved(int number) => number + (stride * (i + 1));
             pages.AddRange(paper.Estimate.Book.Pages.Select(p => p.Renumbered(Moved)));
-            ImmutableArray<TakeoffLine> lines = [.. paper.Estimate.Takeoff.Lines.Select(l => l with { Quantity = Named(page, paper, l.Quantity with { Node = l.Quantity.Node with { Page = Moved(l.Quantity.Node.Page) } }) })];
-            return (paper.Saved.Job.Id, paper.Estimate.Takeoff with { Lines = lines }, paper.Estimate.Wiring);
+            Fact There(Fact fact) => fact with { Node = fact.Node with { Page = Moved(fact.Node.Page) } };
+            var takeoff = paper.Estimate.Takeoff;
+            return (paper.Saved.Job.Id, takeoff with
+            {
+                Lines = [.. takeoff.Lines.Select(l => l with { Quantity = Named(page, paper, There(l.Quantity)) })],
+                Pieces = [.. takeoff.Pieces.Select(p => p with { Length = There(p.Length), Trim = There(p.Trim) })],
+                UsefulEnd = There(takeoff.UsefulEnd),
+            });
         }).ToList();
         var plan = Buying.Together(jobs, catalogue.Parts);
         var book = new ExplanationBook(pages.Append(page.ToPage()).Append(plan.Page));

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using Estimator.Documents.Purchase;
+using Estimator.Engine;
 using Estimator.Engine.Explanations;
-using Estimator.Engine.Measures;
 using Estimator.Engine.Purchase;
 using Estimator.Web.Explanations;
 using Estimator.Web.Figures;
@@ -14,9 +14,9 @@ namespace Estimator.Web.Purchase;
 /// <param name="Plan">The plan.</param>
 /// <param name="Description">The cable.</param>
 /// <param name="Coils">The coils.</param>
-/// <param name="Left">What stays on all coils together.</param>
+/// <param name="Sums">What is bought, cut, kept and wasted.</param>
 /// <param name="Source">What explains the figures.</param>
-public sealed record CableCut(CutPlan Plan, string Description, ImmutableArray<CoilCut> Coils, Fact Left, FigureSource Source)
+public sealed record CableCut(CutPlan Plan, string Description, ImmutableArray<CoilCut> Coils, CutSums Sums, FigureSource Source)
 {
     /// <summary>Number of the page of the explanation book.</summary>
     public const int PageNumber = FigurePages.CableCut;
@@ -24,31 +24,41 @@ public sealed record CableCut(CutPlan Plan, string Description, ImmutableArray<C
     private static readonly ConditionalWeakTable<PricedJob, object> Known = [];
 
     /// <summary>Feet of the longest coil: the drawing's scale.</summary>
-    public int LongestFeet => Coils.Select(c => c.Coil.Offer.PackSize).DefaultIfEmpty(1).Max();
+    public int LongestFeet => (int)decimal.Ceiling(Coils.Select(c => c.Coil.Length.ToFeet()).DefaultIfEmpty(1).Max());
 
     /// <summary>The cables of a priced job, in takeoff order.</summary>
-    public static ImmutableArray<CableCut> Of(PricedJob priced) => (ImmutableArray<CableCut>)Known.GetValue(priced, p => Draw(p));
+    public static ImmutableArray<CableCut> Of(PricedJob priced) => (ImmutableArray<CableCut>)Known.GetValue(priced, p => Of(p.Estimate.Purchase, [p.Estimate], p.Source));
 
-    private static ImmutableArray<CableCut> Draw(PricedJob priced)
+    /// <summary>The cables of a plan for one job or several.</summary>
+    public static ImmutableArray<CableCut> Of(PurchasePlan plan, IReadOnlyList<JobEstimate> jobs, FigureSource source)
     {
-        var (estimate, page) = (priced.Estimate, new PageWriter(PageNumber));
-        var runs = CutRun.Of([estimate]);
-        var lengths = estimate.Wiring.Runs.Select(r => (r.Id, r.Total)).Concat(estimate.Wiring.Feeders.Select(f => (f.Id, f.Total))).GroupBy(r => $"{estimate.House.Job.Id}: {r.Id}", StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First().Total, StringComparer.Ordinal);
-        var drawn = estimate.Purchase.Cuts.Where(c => c.Coils.Length > 0 || c.TooLong.Length > 0).Select(plan =>
+        var (page, runs) = (new PageWriter(PageNumber), CutRun.Of(jobs));
+        var drawn = plan.Cuts.Where(c => c.Coils.Length > 0 || c.TooLong.Length > 0).Select(cut =>
         {
-            ImmutableArray<CoilCut> coils = [.. plan.Coils.Select((coil, i) => Coil(page, plan, coil, i + 1, runs, lengths))];
-            return (Plan: plan, Coils: coils, Left: page.Sum("coils-left", "Left on all coils", Unit.Length, [.. coils.Select(c => c.Left)]));
+            var line = plan.Lines.First(l => l.ItemId == cut.ItemId);
+            ImmutableArray<CoilCut> coils = [.. cut.Coils.Select((coil, i) => Coil(page, cut, coil, i + 1, runs))];
+            return new CableCut(cut, line.Description, coils, CutSums.Of(page, cut, line, coils), source);
         }).ToList();
-        var source = priced.Source.With(page.ToPage());
-        return [.. drawn.Select(d => new CableCut(d.Plan, estimate.Purchase.Lines.First(l => l.ItemId == d.Plan.ItemId).Description, d.Coils, d.Left, source))];
+        var whole = source.With(page.ToPage());
+        return [.. drawn.Select(d => d with { Source = whole })];
     }
 
-    private static CoilCut Coil(PageWriter page, CutPlan plan, CutCoil coil, int number, Dictionary<string, CutRun> runs, Dictionary<string, Fact> lengths)
+    private static CoilCut Coil(PageWriter page, CutPlan plan, CutCoil coil, int number, Dictionary<string, CutRun> runs)
     {
-        var offer = coil.Offer;
-        var whole = page.Row("offers.csv", $"{plan.ItemId}.{offer.Supplier}.{offer.PackSize}.pack_size", "Whole coil", Length.FromFeet(offer.PackSize));
-        ImmutableArray<(Fact Length, CutRun Run)> pieces = [.. coil.Pieces.Select(p => (lengths[p.Run], CutRun.For(runs, p)))];
-        var left = page.Compute(Operation.Difference, "coil-left", $"Left on coil {number}", Unit.Length, [whole, .. pieces.Select(p => p.Length)]);
-        return new CoilCut(number, coil, pieces, left);
+        var whole = coil.Offer is { } offer
+            ? page.Row("offers.csv", $"{plan.ItemId}.{offer.Supplier}.{offer.PackSize}.pack_size", "Whole coil", coil.Length)
+            : page.Row(Citation.Shelf, coil.Source, "On the shelf", coil.Length);
+        var (pieces, cut) = (ImmutableArray.CreateBuilder<PieceCut>(), new List<Fact> { whole });
+        foreach (var piece in coil.Pieces)
+        {
+            var length = new Fact(piece.Length.ToNanometres(), Unit.Length, piece.LengthNode);
+            var trim = new Fact(piece.Trim.ToNanometres(), Unit.Length, piece.TrimNode);
+            var mark = page.Compute(Operation.Sum, "cut-mark", "Cut at", Unit.Length, [.. pieces.TakeLast(1).Select(p => p.Mark), trim, length]);
+            pieces.Add(new PieceCut(length, mark, CutRun.For(runs, piece)));
+            cut.AddRange([length, trim]);
+        }
+
+        var left = page.Compute(Operation.Difference, "coil-left", $"Left on coil {number}", Unit.Length, [.. cut]);
+        return new CoilCut(number, coil, whole, pieces.ToImmutable(), left, plan.IsKept(coil));
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Estimator.Documents.Purchase;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.Purchase;
 
@@ -8,11 +7,13 @@ namespace Estimator.Web.Purchase;
 /// <summary>A coil as it is cut, ready to be drawn.</summary>
 /// <param name="Number">1 for the first coil of its cable.</param>
 /// <param name="Coil">The coil.</param>
-/// <param name="Pieces">The pieces in the order of cutting, each with the length of its run and what it is for.</param>
+/// <param name="Whole">What is on it before the first cut.</param>
+/// <param name="Pieces">The pieces in the order of cutting.</param>
 /// <param name="Left">What stays on it.</param>
-public sealed record CoilCut(int Number, CutCoil Coil, ImmutableArray<(Fact Length, CutRun Run)> Pieces, Fact Left)
+/// <param name="Kept">Whether that is worth keeping.</param>
+public sealed record CoilCut(int Number, CutCoil Coil, Fact Whole, ImmutableArray<PieceCut> Pieces, Fact Left, bool Kept)
 {
     /// <summary>Share of a length of feet that a piece takes, in percent, as a style wants it.</summary>
-    public static string Percent(Fact length, int feet) =>
+    public static string Percent(Fact length, decimal feet) =>
         FormattableString.Invariant($"{100 * length.AsLength().Value.ToFeet() / Math.Max(feet, 1):0.###}%");
 }

@@ -24,12 +24,12 @@ public sealed record Surplus(Fact Left, FigureSource Source)
     {
         var page = new PageWriter(PageNumber);
         var cut = CableCut.Of(priced).ToDictionary(c => c.Plan.ItemId, StringComparer.Ordinal);
-        var packs = priced.Estimate.Purchase.Lines.Where(l => !l.Packs.IsEmpty && !cut.ContainsKey(l.ItemId)).Select(l => (l.ItemId, Left: OfPacks(page, l))).ToList();
+        var packs = priced.Estimate.Purchase.Lines.Where(l => (!l.Packs.IsEmpty || l.FromStock > 0) && !cut.ContainsKey(l.ItemId)).Select(l => (l.ItemId, Left: OfPacks(page, l))).ToList();
         var source = priced.Source.With(page.ToPage());
         var all = packs.ToDictionary(p => p.ItemId, p => new Surplus(p.Left, source), StringComparer.Ordinal);
         foreach (var (item, cable) in cut.Where(c => c.Value.Coils.Length > 0))
         {
-            all[item] = new Surplus(cable.Left, cable.Source);
+            all[item] = new Surplus(cable.Sums.Left, cable.Source);
         }
 
         return all;
@@ -41,6 +41,7 @@ public sealed record Surplus(Fact Left, FigureSource Source)
         var bought = page.Sum("bought", "Bought", unit, [.. line.Packs.Select(p => page.Compute(
             Operation.Product, "bought", $"In packs of {p.Offer.PackSize}", unit,
             page.Row("offers.csv", $"{line.ItemId}.{p.Offer.Supplier}.{p.Offer.PackSize}.pack_size", "In a pack", p.Offer.PackSize, unit), page.Constant("Packs", p.Count, Unit.Each)))]);
-        return page.Compute(Operation.Difference, "left-over", "Bought less needed", unit, bought, line.Needed);
+        var there = line.FromStock > 0 ? page.Sum("there", "Bought or taken from the shelf", unit, [bought, page.Row(Citation.Shelf, line.ItemId, "From the shelf", line.FromStock, unit)]) : bought;
+        return page.Compute(Operation.Difference, "left-over", "Bought less needed", unit, there, line.Needed);
     }
 }

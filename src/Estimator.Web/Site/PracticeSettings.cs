@@ -34,6 +34,9 @@ public static class PracticeSettings
         PracticeSetting.OfLength(PracticeDefaults.BoxTail, p => p.BoxTail, (p, x) => p with { BoxTail = x }),
         PracticeSetting.OfLength(PracticeDefaults.PanelTail, p => p.PanelTail, (p, x) => p with { PanelTail = x }),
         PracticeSetting.OfPercent(PracticeDefaults.RunSlackPercent, p => p.RunSlackPercent, (p, x) => p with { RunSlackPercent = x }),
+        PracticeSetting.OfPercent(PracticeDefaults.CutTolerancePercent, p => p.CutTolerancePercent, (p, x) => p with { CutTolerancePercent = x }),
+        PracticeSetting.OfLength(PracticeDefaults.CutTrim, p => p.CutTrim, (p, x) => p with { CutTrim = x }),
+        PracticeSetting.OfLength(PracticeDefaults.UsefulEnd, p => p.UsefulEnd, (p, x) => p with { UsefulEnd = x }),
         PracticeSetting.OfPercent(PracticeDefaults.BranchVoltageDropPercent, p => p.BranchVoltageDropPercent, (p, x) => p with { BranchVoltageDropPercent = x }),
         PracticeSetting.OfLength(PracticeDefaults.MaximumWallThickness, p => p.MaximumWallThickness, (p, x) => p with { MaximumWallThickness = x }),
         PracticeSetting.OfChoice(

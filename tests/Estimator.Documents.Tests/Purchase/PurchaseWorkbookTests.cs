@@ -32,6 +32,6 @@ public sealed class PurchaseWorkbookTests(RecalculatedBooks books)
     }
 
     private static PurchasePlan Plan(string book) => Buying.Together(
-        [.. (book == "order" ? [SampleEstimates.Basement] : new[] { SampleEstimates.Basement, SampleEstimates.House }).Select(e => (e.House.Job.Id, e.Takeoff, e.Wiring))],
+        [.. (book == "order" ? [SampleEstimates.Basement] : new[] { SampleEstimates.Basement, SampleEstimates.House }).Select(e => (e.House.Job.Id, e.Takeoff))],
         TestKit.Catalogues.Shipped);
 }

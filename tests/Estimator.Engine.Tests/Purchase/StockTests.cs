@@ -18,5 +18,5 @@ public sealed class StockTests
         Assert.Empty(Plan(new StockOnHand([], [new StockCount(line.ItemId, 1000)])).Lines.Single(l => l.ItemId == line.ItemId).Packs);
     }
 
-    private static PurchasePlan Plan(StockOnHand stock) => Buying.For("job", Job.Takeoff, Job.Wiring, Catalogues.Shipped, stock);
+    private static PurchasePlan Plan(StockOnHand stock) => Buying.For("job", Job.Takeoff, Catalogues.Shipped, stock);
 }

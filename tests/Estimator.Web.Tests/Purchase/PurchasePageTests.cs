@@ -79,7 +79,7 @@ public sealed class PurchasePageTests : WebContext
             var widths = bar.QuerySelectorAll(".piece").Select(p => decimal.Parse(p.GetAttribute("style")!["width:".Length..].TrimEnd('%'), American.Culture)).ToList();
             Assert.Equal(coil.Pieces.Length, widths.Count);
             var feet = coil.Pieces.Sum(p => p.Length.AsLength().Value.ToFeet());
-            Assert.InRange(widths.Sum() - (100 * feet / coil.Coil.Offer.PackSize), -0.1m, 0.1m);
+            Assert.InRange(widths.Sum() - (100 * feet / coil.Coil.Length.ToFeet()), -0.1m, 0.1m);
         }
     }
 
