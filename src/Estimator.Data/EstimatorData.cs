@@ -1,6 +1,7 @@
 using Estimator.Data.Companies;
 using Estimator.Data.Databases;
 using Estimator.Data.Jobs;
+using Estimator.Data.Orders;
 using Estimator.Data.Prices;
 using Estimator.Data.Stock;
 using Estimator.Data.Suppliers;
@@ -29,6 +30,7 @@ public static class EstimatorData
         services.AddScoped(p => new SupplierStore(Contexts(p), p.GetRequiredService<CurrentCompany>()));
         services.AddScoped(p => new SupplierPriceStore(Contexts(p), p.GetRequiredService<CurrentCompany>(), p.GetRequiredService<TimeProvider>()));
         services.AddScoped(p => new StockStore(Contexts(p), p.GetRequiredService<CurrentCompany>()));
+        services.AddScoped(p => new OrderStore(Contexts(p), p.GetRequiredService<CurrentCompany>(), p.GetRequiredService<TimeProvider>()));
         return services;
     }
 

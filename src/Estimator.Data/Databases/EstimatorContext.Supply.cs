@@ -1,4 +1,6 @@
 using Estimator.Data.Companies;
+using Estimator.Data.Jobs;
+using Estimator.Data.Orders;
 using Estimator.Data.Prices;
 using Estimator.Data.Stock;
 using Estimator.Data.Suppliers;
@@ -21,6 +23,8 @@ internal abstract partial class EstimatorContext
     public DbSet<StockCountRow> StockCounts => Set<StockCountRow>();
 
     public DbSet<StockPieceRow> StockPieces => Set<StockPieceRow>();
+
+    public DbSet<OrderRow> Orders => Set<OrderRow>();
 
     private void SupplyTables(ModelBuilder model)
     {
@@ -48,5 +52,24 @@ internal abstract partial class EstimatorContext
         var pieces = Table<StockPieceRow>(model, "stock_pieces", r => new { r.CompanyId, r.Id });
         pieces.Property(r => r.Item).HasMaxLength(PriceLimits.Name);
         pieces.HasOne<CompanyRow>().WithMany().HasForeignKey(r => r.CompanyId);
+        OrderTables(model);
+    }
+
+    private void OrderTables(ModelBuilder model)
+    {
+        var orders = Table<OrderRow>(model, "purchase_orders", r => new { r.CompanyId, r.Id });
+        orders.Property(r => r.Number).HasMaxLength(OrderLimits.Number);
+        orders.HasIndex(r => new { r.CompanyId, r.Number }).IsUnique();
+        orders.HasOne<SupplierRow>().WithMany().HasForeignKey(r => new { r.CompanyId, r.SupplierId }).OnDelete(DeleteBehavior.Restrict);
+        orders.HasMany(r => r.Jobs).WithOne().HasForeignKey(r => new { r.CompanyId, r.OrderId });
+        orders.HasMany(r => r.Lines).WithOne().HasForeignKey(r => new { r.CompanyId, r.OrderId });
+        orders.HasMany(r => r.Events).WithOne().HasForeignKey(r => new { r.CompanyId, r.OrderId });
+
+        var jobs = Table<OrderJobRow>(model, "purchase_order_jobs", r => new { r.CompanyId, r.OrderId, r.JobId });
+
+        // An order outlives a job that is deleted; it is then for the others, and no later job of the same id takes its place.
+        jobs.HasOne<JobRow>().WithMany().HasForeignKey(r => new { r.CompanyId, r.JobId }).OnDelete(DeleteBehavior.Cascade);
+        Table<OrderLineRow>(model, "purchase_order_lines", r => new { r.CompanyId, r.OrderId, r.Line });
+        Table<OrderEventRow>(model, "purchase_order_events", r => new { r.CompanyId, r.OrderId, r.Sequence });
     }
 }

@@ -195,6 +195,220 @@ namespace Estimator.Data.Migrations.Postgres
                     b.ToTable("job_snapshots", (string)null);
                 });
 
+            modelBuilder.Entity("Estimator.Data.Orders.OrderEventRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("OrderId")
+                        .HasColumnType("integer")
+                        .HasColumnName("order_id");
+
+                    b.Property<int>("Sequence")
+                        .HasColumnType("integer")
+                        .HasColumnName("sequence");
+
+                    b.Property<long>("AmountE4")
+                        .HasColumnType("bigint")
+                        .HasColumnName("amount_e4");
+
+                    b.Property<long>("AtUtcTicks")
+                        .HasColumnType("bigint")
+                        .HasColumnName("at_utc_ticks");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("kind");
+
+                    b.Property<int>("Line")
+                        .HasColumnType("integer")
+                        .HasColumnName("line");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date")
+                        .HasColumnName("on");
+
+                    b.Property<int>("Packs")
+                        .HasColumnType("integer")
+                        .HasColumnName("packs");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("text");
+
+                    b.Property<DateOnly?>("Until")
+                        .HasColumnType("date")
+                        .HasColumnName("until");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("who");
+
+                    b.HasKey("CompanyId", "OrderId", "Sequence");
+
+                    b.ToTable("purchase_order_events", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Orders.OrderJobRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("OrderId")
+                        .HasColumnType("integer")
+                        .HasColumnName("order_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("job_id");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("name");
+
+                    b.Property<int>("Place")
+                        .HasColumnType("integer")
+                        .HasColumnName("place");
+
+                    b.HasKey("CompanyId", "OrderId", "JobId");
+
+                    b.HasIndex("CompanyId", "JobId");
+
+                    b.ToTable("purchase_order_jobs", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Orders.OrderLineRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("OrderId")
+                        .HasColumnType("integer")
+                        .HasColumnName("order_id");
+
+                    b.Property<int>("Line")
+                        .HasColumnType("integer")
+                        .HasColumnName("line");
+
+                    b.Property<string>("Description")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("description");
+
+                    b.Property<string>("Item")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("item");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("number");
+
+                    b.Property<long>("PackPriceE4")
+                        .HasColumnType("bigint")
+                        .HasColumnName("pack_price_e4");
+
+                    b.Property<int>("PackSize")
+                        .HasColumnType("integer")
+                        .HasColumnName("pack_size");
+
+                    b.Property<int>("Packs")
+                        .HasColumnType("integer")
+                        .HasColumnName("packs");
+
+                    b.Property<string>("Unit")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("unit");
+
+                    b.HasKey("CompanyId", "OrderId", "Line");
+
+                    b.ToTable("purchase_order_lines", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Orders.OrderRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("Id")
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    b.Property<long>("AtUtcTicks")
+                        .HasColumnType("bigint")
+                        .HasColumnName("at_utc_ticks");
+
+                    b.Property<long>("DeliveryE4")
+                        .HasColumnType("bigint")
+                        .HasColumnName("delivery_e4");
+
+                    b.Property<int>("EventCount")
+                        .HasColumnType("integer")
+                        .HasColumnName("event_count");
+
+                    b.Property<DateOnly?>("NeedBy")
+                        .HasColumnType("date")
+                        .HasColumnName("need_by");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("note");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("number");
+
+                    b.Property<string>("Phase")
+                        .HasColumnType("text")
+                        .HasColumnName("phase");
+
+                    b.Property<string>("Supplier")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("supplier");
+
+                    b.Property<int>("SupplierId")
+                        .HasColumnType("integer")
+                        .HasColumnName("supplier_id");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.Property<string>("Way")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("way");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("who");
+
+                    b.HasKey("CompanyId", "Id");
+
+                    b.HasIndex("CompanyId", "Number")
+                        .IsUnique();
+
+                    b.HasIndex("CompanyId", "SupplierId");
+
+                    b.ToTable("purchase_orders", (string)null);
+                });
+
             modelBuilder.Entity("Estimator.Data.Prices.LocalPriceRow", b =>
                 {
                     b.Property<long>("CompanyId")
@@ -929,6 +1143,48 @@ namespace Estimator.Data.Migrations.Postgres
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Estimator.Data.Orders.OrderEventRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Orders.OrderRow", null)
+                        .WithMany("Events")
+                        .HasForeignKey("CompanyId", "OrderId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Orders.OrderJobRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Jobs.JobRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "JobId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("Estimator.Data.Orders.OrderRow", null)
+                        .WithMany("Jobs")
+                        .HasForeignKey("CompanyId", "OrderId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Orders.OrderLineRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Orders.OrderRow", null)
+                        .WithMany("Lines")
+                        .HasForeignKey("CompanyId", "OrderId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Orders.OrderRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Suppliers.SupplierRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "SupplierId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Estimator.Data.Prices.LocalPriceRow", b =>
                 {
                     b.HasOne("Estimator.Data.Companies.CompanyRow", null)
@@ -1068,6 +1324,15 @@ namespace Estimator.Data.Migrations.Postgres
                         .HasForeignKey("CompanyId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Orders.OrderRow", b =>
+                {
+                    b.Navigation("Events");
+
+                    b.Navigation("Jobs");
+
+                    b.Navigation("Lines");
                 });
 
             modelBuilder.Entity("Estimator.Data.Revisions.RevisionRow", b =>

@@ -189,6 +189,220 @@ namespace Estimator.Data.Migrations.Sqlite
                     b.ToTable("job_snapshots", (string)null);
                 });
 
+            modelBuilder.Entity("Estimator.Data.Orders.OrderEventRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("OrderId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("order_id");
+
+                    b.Property<int>("Sequence")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("sequence");
+
+                    b.Property<long>("AmountE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("amount_e4");
+
+                    b.Property<long>("AtUtcTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at_utc_ticks");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<int>("Line")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("line");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("on");
+
+                    b.Property<int>("Packs")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("packs");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("text");
+
+                    b.Property<DateOnly?>("Until")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("until");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("who");
+
+                    b.HasKey("CompanyId", "OrderId", "Sequence");
+
+                    b.ToTable("purchase_order_events", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Orders.OrderJobRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("OrderId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("order_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("job_id");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("name");
+
+                    b.Property<int>("Place")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("place");
+
+                    b.HasKey("CompanyId", "OrderId", "JobId");
+
+                    b.HasIndex("CompanyId", "JobId");
+
+                    b.ToTable("purchase_order_jobs", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Orders.OrderLineRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("OrderId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("order_id");
+
+                    b.Property<int>("Line")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("line");
+
+                    b.Property<string>("Description")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("description");
+
+                    b.Property<string>("Item")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("item");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("number");
+
+                    b.Property<long>("PackPriceE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("pack_price_e4");
+
+                    b.Property<int>("PackSize")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("pack_size");
+
+                    b.Property<int>("Packs")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("packs");
+
+                    b.Property<string>("Unit")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("unit");
+
+                    b.HasKey("CompanyId", "OrderId", "Line");
+
+                    b.ToTable("purchase_order_lines", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Orders.OrderRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("Id")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("id");
+
+                    b.Property<long>("AtUtcTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at_utc_ticks");
+
+                    b.Property<long>("DeliveryE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("delivery_e4");
+
+                    b.Property<int>("EventCount")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("event_count");
+
+                    b.Property<DateOnly?>("NeedBy")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("need_by");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("number");
+
+                    b.Property<string>("Phase")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("phase");
+
+                    b.Property<string>("Supplier")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("supplier");
+
+                    b.Property<int>("SupplierId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("supplier_id");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("version");
+
+                    b.Property<string>("Way")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("way");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("who");
+
+                    b.HasKey("CompanyId", "Id");
+
+                    b.HasIndex("CompanyId", "Number")
+                        .IsUnique();
+
+                    b.HasIndex("CompanyId", "SupplierId");
+
+                    b.ToTable("purchase_orders", (string)null);
+                });
+
             modelBuilder.Entity("Estimator.Data.Prices.LocalPriceRow", b =>
                 {
                     b.Property<long>("CompanyId")
@@ -923,6 +1137,48 @@ namespace Estimator.Data.Migrations.Sqlite
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Estimator.Data.Orders.OrderEventRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Orders.OrderRow", null)
+                        .WithMany("Events")
+                        .HasForeignKey("CompanyId", "OrderId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Orders.OrderJobRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Jobs.JobRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "JobId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("Estimator.Data.Orders.OrderRow", null)
+                        .WithMany("Jobs")
+                        .HasForeignKey("CompanyId", "OrderId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Orders.OrderLineRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Orders.OrderRow", null)
+                        .WithMany("Lines")
+                        .HasForeignKey("CompanyId", "OrderId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Orders.OrderRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Suppliers.SupplierRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "SupplierId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Estimator.Data.Prices.LocalPriceRow", b =>
                 {
                     b.HasOne("Estimator.Data.Companies.CompanyRow", null)
@@ -1062,6 +1318,15 @@ namespace Estimator.Data.Migrations.Sqlite
                         .HasForeignKey("CompanyId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Orders.OrderRow", b =>
+                {
+                    b.Navigation("Events");
+
+                    b.Navigation("Jobs");
+
+                    b.Navigation("Lines");
                 });
 
             modelBuilder.Entity("Estimator.Data.Revisions.RevisionRow", b =>
