@@ -11,6 +11,7 @@ using Estimator.Engine.Layout;
 using Estimator.Engine.Loads;
 using Estimator.Engine.Pricing;
 using Estimator.Engine.Purchase;
+using Estimator.Engine.Purchase.Suppliers;
 using Estimator.Engine.Takeoff;
 using Estimator.Engine.Wiring;
 
@@ -72,7 +73,7 @@ public sealed record JobEstimate
         var controls = HouseControls.Plan(layout);
         var wiring = HouseWiring.Plan(layout, controls, catalogue.Boxes, depth);
         var takeoff = QuantityTakeoff.Compute(layout, wiring, catalogue);
-        var purchase = Buying.For(job.Id, takeoff, catalogue, depth: depth);
+        var purchase = Buying.For(job.Id, takeoff, catalogue.WithOffers(o => BreakerFit.Fits(o, job.Panels)), depth: depth);
         var labor = LaborHours.Compute(job, takeoff, catalogue);
         var bid = BidPricing.Compute(layout, takeoff, purchase, labor);
         var loads = JobLoads.Compute(layout, wiring);

@@ -83,7 +83,7 @@ public sealed class PurchaseOrderTests
     public void With_OrdersOfTheWholeNeed_LeavesNothingToBuy()
     {
         var estimate = SmallJobs.Estimate(SmallJobs.OneRoom(Engine.House.RoomKind.Bedroom, (Engine.House.DeviceKind.DuplexReceptacle, 6)));
-        PurchasePlan Plan(StockOnHand? stock) => Buying.For(estimate.House.Job.Id, estimate.Takeoff, estimate.Wiring, Catalogues.Shipped, stock);
+        PurchasePlan Plan(StockOnHand? stock) => Buying.For(estimate.House.Job.Id, estimate.Takeoff, Catalogues.Shipped, stock);
         var lines = Plan(null).Lines.Where(l => !Catalogues.Shipped.Find(l.ItemId)!.Category.Equals("cable", StringComparison.Ordinal)).SelectMany(l => l.Packs.Select(p => (l, p)))
             .Select((x, i) => new OrderLine(i + 1, x.l.ItemId, x.l.Description, x.l.Unit, x.p.Offer.PackSize, x.p.Count, x.p.Offer.Price, "")).ToImmutableArray();
         var order = After(new PurchaseOrder(lines, [], Money.Zero), new OrderEvent(OrderEventKind.Placed, Day));
