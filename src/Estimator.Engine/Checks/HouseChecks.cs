@@ -22,7 +22,7 @@ public static class HouseChecks
         RequiredCircuitOutlets.Judge, GeneralCircuits.Judge, PermissibleLoads.Judge, EquipmentCircuits.Judge, ConductorToBreaker.Judge, BoxFillCheck.Judge,
         VoltageDropCheck.Judge, FeederDrop.Judge, PanelSpaces.Judge, PanelPlaces.Judge, LightingOutlets.Judge, StairControls.Judge, SwitchPlaces.Judge, SmokeAlarms.Judge,
         ServiceRating.Judge, ServiceDisconnects.Judge, Disconnects.Judge, CeilingBoxes.Judge, ClosetLights.Judge, OldWiring.Judge,
-        BuildingsApart.Judge,
+        BuildingsApart.Judge, MadeByRule.Judge, CableBundles.Judge,
     ];
 
     /// <summary>The findings of all checks.</summary>

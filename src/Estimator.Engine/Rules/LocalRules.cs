@@ -41,6 +41,7 @@ public static class LocalRules
         "service-receptacle" => PlacingLimits.ServiceReceptacleReach.Number(),
         "below-counter" => PlacingLimits.BelowCounter2026.Number(),
         "switch-height" => PlacingLimits.SwitchHighest.Number(),
+        "free-conductor" => PlacingLimits.FreeConductor.Number(),
         "working-space" => PlacingLimits.WorkingDepth.Number(),
         "voltage-drop" => PracticeDefaults.BranchVoltageDropPercent.Number(),
         "service-least" => LoadRules.ServiceLeast.Number(),

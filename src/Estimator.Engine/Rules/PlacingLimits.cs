@@ -34,6 +34,9 @@ public static class PlacingLimits
     /// <summary>Receptacles above this need not be tamper resistant, inches.</summary>
     public static RuleRow TamperBelow => Table["tamper_below"];
 
+    /// <summary>Free conductor at each box, inches.</summary>
+    public static RuleRow FreeConductor => Table["free_conductor"];
+
     /// <summary>Depth of the working space, inches.</summary>
     public static RuleRow WorkingDepth => Table["working_depth"];
 

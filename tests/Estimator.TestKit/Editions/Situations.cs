@@ -98,6 +98,8 @@ public static partial class Situations
         ["stair_switched_below_alone"] = () => Stair(above: false, dimmer: false),
         ["stair_switched_on_both_floors"] = () => Stair(above: true, dimmer: false),
         ["stair_with_one_dimmer"] = () => Stair(above: true, dimmer: true),
+        ["boxes_with_4_in_of_cable"] = () => Room(RoomKind.Bedroom, (DeviceKind.DuplexReceptacle, 4, ServedPlace.Room)) with { Practice = new Practice { BoxTail = Length.FromInches(4) } },
+        ["boxes_with_6_in_of_cable"] = () => Room(RoomKind.Bedroom, (DeviceKind.DuplexReceptacle, 4, ServedPlace.Room)) with { Practice = new Practice { BoxTail = Length.FromInches(6) } },
         ["garage_apart_on_two_circuits"] = () => Detached(RoomKind.Garage, Count(DeviceKind.DuplexReceptacle), Count(DeviceKind.CeilingLight), Count(DeviceKind.SinglePoleSwitch)),
         ["garage_apart_on_a_panel_of_60_a"] = () => WithPanel(Detached(RoomKind.Garage, Count(DeviceKind.DuplexReceptacle), Count(DeviceKind.CeilingLight), Count(DeviceKind.SinglePoleSwitch)), 60),
         ["garage_apart_on_a_panel_of_20_a"] = () => WithPanel(Detached(RoomKind.Garage, Count(DeviceKind.DuplexReceptacle), Count(DeviceKind.CeilingLight), Count(DeviceKind.SinglePoleSwitch)), 20),
