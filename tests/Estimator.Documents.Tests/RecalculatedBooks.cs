@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using ClosedXML.Excel;
 using Estimator.Documents.Budget;
+using Estimator.Documents.Orders;
 using Estimator.Documents.Pricing;
 using Estimator.Documents.Purchase;
+using Estimator.Documents.Tests.Orders;
 using Estimator.Documents.Tests.Workbooks;
 using Estimator.Engine;
 using Estimator.Engine.House;
@@ -49,6 +51,14 @@ public sealed class RecalculatedBooks
         _books["budget_changed"] = BookCells.Changed(_books["budget"], AlarmPriced);
         Buy("order", [SampleEstimates.Basement]);
         Buy("orders", [SampleEstimates.Basement, SampleEstimates.House]);
+        _books["po_placed"] = PurchaseOrderWorkbook.Write(SampleOrders.Placed, Letterhead.Blank);
+        _books["po_happened"] = PurchaseOrderWorkbook.Write(SampleOrders.Happened, Letterhead.Blank);
+        _books["po_changed"] = BookCells.Changed(_books["po_placed"], book => book.Worksheet("Order").Cell(10, 4).Value = 2);
+        foreach (var (name, text) in HostileTexts.All)
+        {
+            _books[$"po_{name}"] = PurchaseOrderWorkbook.Write(SampleOrders.Hostile(text), HostileTexts.Letterhead(text));
+        }
+
         _cells = LibreOffice.Recalculate(_books);
     }
 

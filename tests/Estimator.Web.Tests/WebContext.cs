@@ -4,6 +4,7 @@ using Estimator.Data.Databases;
 using Estimator.Web.Catalogues;
 using Estimator.Web.Explanations;
 using Estimator.Web.Jobs;
+using Estimator.Web.Orders;
 using Microsoft.Extensions.DependencyInjection;
 using MudBlazor.Services;
 
@@ -26,6 +27,7 @@ public abstract class WebContext : BunitContext, IAsyncLifetime
         Services.AddSingleton<JobNews>();
         Services.AddScoped<JobDesk>();
         Services.AddScoped<Explainer>();
+        Services.AddScoped<OrderDesk>();
     }
 
     protected static CancellationToken Token => Xunit.TestContext.Current.CancellationToken;

@@ -17,4 +17,8 @@ internal static class FigurePages
     internal const int Unknowns = -12;
     internal const int JobsOfAnOrder = -13;
     internal const int Upgrade = -14;
+    internal const int SupplyChoice = -15;
+
+    /// <summary>The plan of the first supplier; those of the others lie below it.</summary>
+    internal const int SupplierPlans = -100;
 }

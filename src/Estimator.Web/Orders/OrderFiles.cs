@@ -4,7 +4,6 @@ using Estimator.Data.Companies;
 using Estimator.Data.Jobs;
 using Estimator.Documents;
 using Estimator.Documents.Purchase;
-using Estimator.Web.Catalogues;
 using Estimator.Web.Jobs;
 using Estimator.Web.Revisions;
 
@@ -20,9 +19,6 @@ public static class OrderFiles
             ["order.csv"] = (RevisionFiles.Table, (order, _) => RevisionFiles.TableBytes(PurchaseTables.Purchase(order.Plan))),
             ["cut-plan.csv"] = (RevisionFiles.Table, (order, _) => RevisionFiles.TableBytes(PurchaseTables.CutPlan(order.Plan, [.. order.Papers.Select(p => p.Estimate)]))),
         }.ToFrozenDictionary(StringComparer.Ordinal);
-
-    /// <summary>Address of a page or document of these jobs.</summary>
-    public static string Address(string path, IEnumerable<string> jobs) => $"{path}?{string.Join('&', jobs.Select(j => $"job={Uri.EscapeDataString(j)}"))}".TrimEnd('?');
 
     /// <summary>Maps the addresses.</summary>
     public static void MapOrderFiles(this WebApplication app) => app.MapGet("/order/{file}", HandOutAsync);
@@ -44,26 +40,26 @@ public static class OrderFiles
     }
 
     internal static async Task<IResult> HandOutAsync(
-        string file, string[] job, JobStore jobs, CompanyStore companies, EstimateShelf estimates, CatalogueShelf catalogues, TimeProvider clock, CancellationToken token)
+        string file, string[] job, string? phase, string? way, string? preferred, string? within, string? shelf, OrderDesk desk, CompanyStore companies, CancellationToken token)
     {
-        if (!Known.TryGetValue(file, out var document) || await PapersAsync(job, jobs, estimates, token) is not { Count: > 0 } papers)
+        if (!Known.TryGetValue(file, out var document) || await desk.MakeAsync(OrderAsk.Of(job, phase, way, preferred, within, shelf), token) is not var (order, _))
         {
             return Results.NotFound();
         }
 
-        if (papers.FirstOrDefault(p => !p.Agrees) is { } wrong)
+        if (order.Papers.FirstOrDefault(p => !p.Agrees) is { } wrong)
         {
             return Results.Text($"{wrong.Saved.Job.Name}: {wrong.Disagreement}", "text/plain; charset=utf-8", Encoding.UTF8, StatusCodes.Status409Conflict);
         }
 
-        var company = await companies.LoadAsync(token);
-        var letterhead = new Letterhead
-        {
-            Company = company.Name,
-            CompanyLines = [.. company.AddressLines.Append(company.Licence).Where(line => line.Length > 0)],
-            IssuedOn = DateOnly.FromDateTime(clock.GetLocalNow().Date),
-        };
-        var bytes = await Task.Run(() => document.Write(JointOrder.Of(papers, catalogues.Current), letterhead), token);
-        return Results.File(bytes, document.Type, file);
+        var letterhead = Head(await companies.LoadAsync(token), desk.Today);
+        return Results.File(await Task.Run(() => document.Write(order, letterhead), token), document.Type, file);
     }
+
+    internal static Letterhead Head(CompanySettings company, DateOnly today) => new()
+    {
+        Company = company.Name,
+        CompanyLines = [.. company.AddressLines.Append(company.Licence).Where(line => line.Length > 0)],
+        IssuedOn = today,
+    };
 }

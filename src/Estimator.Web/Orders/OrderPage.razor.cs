@@ -1,13 +1,14 @@
 using System.Collections.Immutable;
 using Estimator.Data.Jobs;
+using Estimator.Data.Orders;
+using Estimator.Engine.Catalogue;
 using Estimator.Web.Catalogues;
 using Estimator.Web.Explanations;
-using Estimator.Web.Jobs;
 using Microsoft.AspNetCore.Components;
 
 namespace Estimator.Web.Orders;
 
-/// <summary>Marks jobs and shows what they buy together. The marks stand in the address, so that reloading keeps them.</summary>
+/// <summary>Marks jobs and shows what they buy together. What is asked stands in the address, so that reloading keeps it.</summary>
 public sealed partial class OrderPage : IDisposable
 {
     private static readonly ImmutableArray<(string File, string Title, string What)> Files =
@@ -17,6 +18,7 @@ public sealed partial class OrderPage : IDisposable
 
     private readonly CancellationTokenSource _gone = new();
     private ImmutableArray<JobSummary>? _jobs;
+    private ImmutableArray<StoredOrder> _already = [];
     private JointOrder? _order;
     private string? _problem;
     private bool _working;
@@ -26,11 +28,31 @@ public sealed partial class OrderPage : IDisposable
     [SupplyParameterFromQuery(Name = "job")]
     public string[]? Marked { get; set; }
 
+    /// <summary>The phase that is bought for.</summary>
+    [SupplyParameterFromQuery(Name = "phase")]
+    public string? Phase { get; set; }
+
+    /// <summary>How it is divided among suppliers.</summary>
+    [SupplyParameterFromQuery(Name = "way")]
+    public string? Way { get; set; }
+
+    /// <summary>The preferred supplier.</summary>
+    [SupplyParameterFromQuery(Name = "preferred")]
+    public string? Preferred { get; set; }
+
+    /// <summary>How much more it may ask.</summary>
+    [SupplyParameterFromQuery(Name = "within")]
+    public string? Within { get; set; }
+
+    /// <summary>Whether the shelf is used.</summary>
+    [SupplyParameterFromQuery(Name = "shelf")]
+    public string? Shelf { get; set; }
+
     [Inject]
     private JobStore Store { get; set; } = default!;
 
     [Inject]
-    private EstimateShelf Estimates { get; set; } = default!;
+    private OrderDesk Desk { get; set; } = default!;
 
     [Inject]
     private CatalogueShelf Catalogues { get; set; } = default!;
@@ -41,7 +63,7 @@ public sealed partial class OrderPage : IDisposable
     [Inject]
     private Explainer Explainer { get; set; } = default!;
 
-    private IReadOnlyList<string> Chosen => [.. (_jobs ?? []).Select(j => j.Id).Where(id => Marked?.Contains(id, StringComparer.Ordinal) ?? false)];
+    private OrderAsk Ask => OrderAsk.Of([.. (_jobs ?? []).Select(j => j.Id).Where(id => Marked?.Contains(id, StringComparer.Ordinal) ?? false)], Phase, Way, Preferred, Within, Shelf);
 
     /// <inheritdoc/>
     public void Dispose()
@@ -61,28 +83,31 @@ public sealed partial class OrderPage : IDisposable
         await OrderAsync();
     }
 
-    private void Choose(string jobId, bool on) =>
-        Navigation.NavigateTo(OrderFiles.Address("/order", _jobs!.Value.Select(j => j.Id).Where(id => id == jobId ? on : Chosen.Contains(id))));
+    private void Choose(string jobId, bool on) => Go(Ask with { Jobs = [.. _jobs!.Value.Select(j => j.Id).Where(id => id == jobId ? on : Ask.Jobs.Contains(id))] });
+
+    private void ChoosePhase(ChangeEventArgs e) => Go(Ask with { Phase = Enum.TryParse<WorkPhase>(e.Value as string, out var phase) ? phase : null });
+
+    private void Go(OrderAsk ask) => Navigation.NavigateTo(ask.Address("/order"));
 
     private async Task OrderAsync()
     {
-        var turn = ++_turn;
+        var (turn, ask) = (++_turn, Ask);
         Explainer.Close();
-        (_problem, _order, _working) = (null, null, Chosen.Count > 0);
+        (_problem, _order, _working) = (null, null, !ask.Jobs.IsEmpty);
         if (!_working)
         {
             return;
         }
 
         StateHasChanged();
-        var papers = await OrderFiles.PapersAsync(Chosen, Store, Estimates, _gone.Token);
-        var order = await Task.Run(() => JointOrder.Of(papers, Catalogues.Current), _gone.Token);
+        var made = await Desk.MakeAsync(ask, _gone.Token);
 
         // Other jobs may have been marked meanwhile: the newest marks count.
         if (turn == _turn)
         {
-            var wrong = papers.FirstOrDefault(p => !p.Agrees);
-            (_working, _order, _problem) = (false, wrong is null ? order : null, wrong is null ? null : $"{wrong.Saved.Job.Name}: {wrong.Disagreement}");
+            var wrong = made?.Order.Papers.FirstOrDefault(p => !p.Agrees);
+            (_working, _order, _already) = (false, wrong is null ? made?.Order : null, made?.Already ?? []);
+            _problem = wrong is null ? null : $"{wrong.Saved.Job.Name}: {wrong.Disagreement}";
         }
     }
 

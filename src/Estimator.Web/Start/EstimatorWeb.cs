@@ -45,6 +45,7 @@ public static class EstimatorWeb
         builder.Services.AddSingleton<JobNews>();
         builder.Services.AddScoped<JobDesk>();
         builder.Services.AddScoped<Explainer>();
+        builder.Services.AddScoped<OrderDesk>();
         return builder;
     }
 
@@ -60,6 +61,7 @@ public static class EstimatorWeb
         app.MapJobFiles();
         app.MapRevisionFiles();
         app.MapOrderFiles();
+        app.MapPurchaseOrderFiles();
         return app;
     }
 }

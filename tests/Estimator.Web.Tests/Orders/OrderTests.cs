@@ -77,14 +77,14 @@ public sealed class OrderTests : WebContext
     public async Task Page_JobsMarkedInTheAddress_ShowsTheirTotal()
     {
         var ids = await SavedAsync();
-        Services.GetRequiredService<Microsoft.AspNetCore.Components.NavigationManager>().NavigateTo(OrderFiles.Address("/order", ids));
+        Services.GetRequiredService<Microsoft.AspNetCore.Components.NavigationManager>().NavigateTo(new OrderAsk([.. ids]).Address("/order"));
 
         var page = Render<OrderPage>();
 
         await page.WaitForElementAsync(".order tfoot .n", TimeSpan.FromSeconds(30));
         var order = await OrderAsync(ids);
         Assert.Equal(American.Dollars(order.Plan.Total.Value), page.Find(".order tfoot .n").TextContent);
-        Assert.Equal(2, page.FindAll("input[type=checkbox][checked]").Count);
+        Assert.Equal(2, page.FindAll("input[data-job][checked]").Count);
     }
 
     private async Task<string[]> SavedAsync()
@@ -104,5 +104,5 @@ public sealed class OrderTests : WebContext
         await OrderFiles.PapersAsync(ids ?? await SavedAsync(), Services.GetRequiredService<JobStore>(), Services.GetRequiredService<EstimateShelf>(), Token), Services.GetRequiredService<CatalogueShelf>().Current);
 
     private Task<IResult> HandOutAsync(string file, string[] jobs) => OrderFiles.HandOutAsync(
-        file, jobs, Services.GetRequiredService<JobStore>(), Services.GetRequiredService<CompanyStore>(), Services.GetRequiredService<EstimateShelf>(), Services.GetRequiredService<CatalogueShelf>(), TimeProvider.System, Token);
+        file, jobs, null, null, null, null, null, Services.GetRequiredService<OrderDesk>(), Services.GetRequiredService<CompanyStore>(), Token);
 }
