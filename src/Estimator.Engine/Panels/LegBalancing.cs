@@ -4,13 +4,12 @@ namespace Estimator.Engine.Panels;
 
 /// <summary>Divides one-pole loads between two legs so that the legs are as even as their spaces allow.</summary>
 /// <remarks>
-/// Two-pole breakers load both legs alike and don't enter. Every reachable pair of a number of breakers on leg A and a difference of the legs is followed,
-/// the heaviest load first, so the answer is the best of all divisions; only where a panel has more unlike loads than
-/// <see cref="MostStates"/> pairs hold is the search cut, and the bound then says less.
+/// Two-pole breakers load both legs alike and don't enter. Every sum that a number of breakers on leg A can come to is followed (<see cref="LegSums"/>), the heaviest load first,
+/// so the answer is the best of all divisions; only where the loads are too great to count exactly are they rounded, and the bound then says less.
 /// </remarks>
 public static class LegBalancing
 {
-    private const int MostStates = 200_000;
+    private const long MostUnits = 400_000;
 
     /// <summary>The most even division.</summary>
     /// <param name="loads">Loads in whole volt-amperes.</param>
@@ -23,78 +22,53 @@ public static class LegBalancing
         ArgumentOutOfRangeException.ThrowIfGreaterThan(leastOnA, mostOnA);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(leastOnA, loads.Count);
         var order = Enumerable.Range(0, loads.Count).OrderByDescending(i => loads[i]).ThenBy(i => i).ToArray();
-        var (layers, complete) = Reach(loads, order, fixedDifference, leastOnA, Math.Min(mostOnA, loads.Count));
-        var end = layers[^1].MinBy(s => (Math.Abs(s.Difference), Math.Abs(2 * s.OnA - loads.Count), -s.OnA, s.Difference));
-        var imbalance = Math.Abs(end.Difference);
-        return new LegSplit(Back(loads, order, layers, end), imbalance, complete ? imbalance : Math.Min(imbalance, Simple(loads, fixedDifference)));
+        var unit = Math.Max(1, loads.Aggregate(0L, Gcd));
+        var exact = loads.Sum() / unit <= MostUnits;
+        unit = exact ? unit : (loads.Sum() / MostUnits) + 1;
+        var sums = new LegSums([.. order.Select(i => (int)(loads[i] / unit))], Math.Min(mostOnA, loads.Count));
+        var onA = Back(sums, order, Best(sums, fixedDifference, unit, leastOnA));
+        var imbalance = Math.Abs(fixedDifference + loads.Select((l, i) => onA[i] ? l : -l).Sum());
+        return new LegSplit(onA, imbalance, exact ? imbalance : Math.Min(imbalance, Simple(loads, fixedDifference)));
     }
 
     // What needs no search: the fixed part beyond all loads together, and a total that is odd can't be halved.
     private static long Simple(IReadOnlyList<long> loads, long fixedDifference) =>
         Math.Max(Math.Abs(fixedDifference) - loads.Sum(), Math.Abs(loads.Sum() + fixedDifference) % 2);
 
-    private static (List<HashSet<State>> Layers, bool Complete) Reach(IReadOnlyList<long> loads, int[] order, long start, int leastOnA, int mostOnA)
+    // The least difference; of equal ones that with as many breakers on either leg, then with more on leg A.
+    private static (int OnA, int Sum) Best(LegSums sums, long fixedDifference, long unit, int leastOnA)
     {
-        var complete = true;
-        var left = loads.Sum();
-        var known = Known(loads, order, start, leastOnA, mostOnA);
-        List<HashSet<State>> layers = [[new State(0, start)]];
-        for (var i = 0; i < order.Length; i++)
+        // The sum at which the legs are even, rounded down.
+        var wanted = Math.Clamp((long)Math.Floor(((unit * (decimal)sums.Total) - fixedDifference) / (2 * unit)), 0, sums.Total);
+        var (least, found) = (default((long, int, int, long)), (OnA: -1, Sum: 0));
+        for (var onA = leastOnA; onA <= sums.MostOnA; onA++)
         {
-            var load = loads[order[i]];
-            left -= load;
-            var next = new HashSet<State>();
-            foreach (var state in layers[^1])
+            foreach (var sum in new[] { sums.Before(onA, (int)wanted), sums.After(onA, (int)wanted) })
             {
-                if (state.OnA < mostOnA && Math.Abs(state.Difference + load) - left <= known)
+                if (sum >= 0)
                 {
-                    next.Add(new State(state.OnA + 1, state.Difference + load));
-                }
-
-                if (i + 1 - state.OnA <= order.Length - leastOnA && Math.Abs(state.Difference - load) - left <= known)
-                {
-                    next.Add(state with { Difference = state.Difference - load });
+                    var difference = fixedDifference + (unit * ((2L * sum) - sums.Total));
+                    var key = (Math.Abs(difference), Math.Abs((2 * onA) - sums.Count), -onA, difference);
+                    (least, found) = found.OnA < 0 || key.CompareTo(least) < 0 ? (key, (onA, sum)) : (least, found);
                 }
             }
-
-            if (next.Count > MostStates)
-            {
-                complete = false;
-                next = [.. next.OrderBy(s => Math.Abs(s.Difference)).ThenBy(s => s.Difference).ThenBy(s => s.OnA).Take(MostStates / 2)];
-            }
-
-            layers.Add(next);
         }
 
-        return (layers, complete);
+        return found;
     }
 
-    // Each load on the lighter leg: an imbalance that can be had, so what can't come down to it any more is not followed.
-    private static long Known(IReadOnlyList<long> loads, int[] order, long start, int leastOnA, int mostOnA)
+    private static ImmutableArray<bool> Back(LegSums sums, int[] order, (int OnA, int Sum) end)
     {
-        var (onA, onB) = (0, 0);
-        foreach (var i in order)
-        {
-            var toA = onA < mostOnA && (start <= 0 || onB >= order.Length - leastOnA);
-            (onA, onB, start) = toA ? (onA + 1, onB, start + loads[i]) : (onA, onB + 1, start - loads[i]);
-        }
-
-        return Math.Abs(start);
-    }
-
-    private static ImmutableArray<bool> Back(IReadOnlyList<long> loads, int[] order, List<HashSet<State>> layers, State end)
-    {
-        var onA = new bool[loads.Count];
+        var stands = new bool[order.Length];
         for (var i = order.Length - 1; i >= 0; i--)
         {
-            var load = loads[order[i]];
-            var fromA = new State(end.OnA - 1, end.Difference - load);
-            onA[order[i]] = layers[i].Contains(fromA);
-            end = onA[order[i]] ? fromA : end with { Difference = end.Difference + load };
+            var load = sums.Load(i);
+            stands[order[i]] = end.OnA > 0 && end.Sum >= load && sums.Reached(i, end.OnA - 1, end.Sum - load);
+            end = stands[order[i]] ? (end.OnA - 1, end.Sum - load) : end;
         }
 
-        return [.. onA];
+        return [.. stands];
     }
 
-    private readonly record struct State(int OnA, long Difference);
+    private static long Gcd(long a, long b) => b == 0 ? a : Gcd(b, a % b);
 }
