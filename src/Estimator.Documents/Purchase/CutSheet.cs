@@ -41,8 +41,7 @@ internal sealed class CutSheet
     {
         if (!cut.Coils.IsEmpty)
         {
-            _page.Fill(_row, 1, Last, _page.Styles.TotalText);
-            _page.Put(_row++, 1, $"{description}: {CutWords.Of(cut)}", _page.Styles.TotalText);
+            _page.Across(_row++, 1, Last, $"{description}: {CutWords.Of(cut)}", _page.Styles.TotalText);
         }
 
         for (var c = 0; c < cut.Coils.Length; c++)

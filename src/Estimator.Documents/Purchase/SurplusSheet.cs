@@ -26,7 +26,7 @@ internal static class SurplusSheet
             page.Put(row, 3, line.Needed.Value, styles.Number(SheetStyles.Whole));
             page.Put(row, 4, line.Left, styles.Number(SheetStyles.Whole));
             page.Put(row, 5, "ea", styles.Soft);
-            page.Put(row++, 6, line.Packs.IsEmpty ? "from the shelf" : line.Packs.All(line.GoesBack) ? "can go back" : line.Packs.Any(line.GoesBack) ? "can go back in part" : "does not go back", styles.Soft);
+            page.Put(row++, 6, WhatToDo(line), styles.Soft);
         }
 
         foreach (var cut in plan.Cuts)
@@ -46,4 +46,10 @@ internal static class SurplusSheet
         page.Across(row + 1, 1, 6, Cautions.PlanningAid, styles.Note);
         page.Print(landscape: false, headingRows: HeadRow, repeatFrom: HeadRow);
     }
+
+    private static string WhatToDo(PurchaseLine line) =>
+        line.Packs.IsEmpty ? "stays on the shelf"
+        : line.Packs.Any(line.GoesBack) ? "whole packs can go back"
+        : line.Packs.All(p => !p.Offer.Returnable) ? "not taken back: keep"
+        : "opened pack: keep";
 }

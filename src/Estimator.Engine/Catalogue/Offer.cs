@@ -41,6 +41,6 @@ public sealed record Offer(string Item, string Supplier, int PackSize, Money Pri
     /// <summary>Whether the price is invented and stands there only until a real one does: its note says so.</summary>
     public bool IsSample => Note.Contains("sample", StringComparison.OrdinalIgnoreCase);
 
-    /// <summary>Whether the supplier takes back what was not used. Cut cable never goes back.</summary>
+    /// <summary>Whether the supplier takes back an unopened pack.</summary>
     public bool Returnable { get; init; } = true;
 }

@@ -20,6 +20,6 @@ public sealed record PurchaseLine(
     /// <summary>What is taken from the shelf, in the item's unit.</summary>
     public decimal FromStock { get; init; }
 
-    /// <summary>Whether what is left over of these packs can go back to the supplier: pieces that he takes back, not cut cable.</summary>
-    public bool GoesBack(PackCount pack) => Unit != Feet && pack.Offer.Returnable;
+    /// <summary>Whether some of what is left over of these packs can go back: whole unopened packs that the supplier takes back. Cut cable never does.</summary>
+    public bool GoesBack(PackCount pack) => Unit != Feet && pack.Offer.Returnable && Left >= pack.Offer.PackSize;
 }
