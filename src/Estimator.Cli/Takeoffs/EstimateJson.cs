@@ -65,6 +65,11 @@ internal static class EstimateJson
             w.WriteString("kind", c.Kind.ToString());
             Figure(w, "breaker_a", c.BreakerA);
             w.WriteNumber("poles", c.Poles);
+            if (c.SharesNeutralWith is { } other)
+            {
+                w.WriteString("shares_neutral_with", estimate.Wiring.Circuits[other].Id);
+            }
+
             w.WriteString("protection", c.Protection.ToString());
             w.WriteBoolean("first_receptacle_protects", c.FirstReceptacleProtects);
             w.WriteString("wire", c.Wire.ToString());

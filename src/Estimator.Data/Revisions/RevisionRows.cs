@@ -85,13 +85,13 @@ internal static class RevisionRows
         Boxes = g.Count(),
     }).OrderBy(r => r.Item, StringComparer.Ordinal).ThenBy(r => r.Use, StringComparer.Ordinal).ThenBy(r => r.Gangs).ThenBy(r => r.OldWork);
 
-    private static IEnumerable<BreakerRow> Breakers(JobEstimate estimate) => estimate.Wiring.Circuits.GroupBy(c => (c.Panel, c.BreakerA.Value, c.Poles, c.Protection))
+    private static IEnumerable<BreakerRow> Breakers(JobEstimate estimate) => estimate.Wiring.Circuits.Where(c => c.BreakerPoles > 0).GroupBy(c => (c.Panel, c.BreakerA.Value, c.BreakerPoles, c.Protection))
         .OrderBy(g => g.Key)
         .Select(g => new BreakerRow
         {
             Panel = StorableText.Of(estimate.Layout.Panels[g.Key.Panel].Source.Id),
             RatingA = decimal.ToInt32(g.Key.Value),
-            Poles = g.Key.Poles,
+            Poles = g.Key.BreakerPoles,
             Protection = Word.Of(g.Key.Protection),
             Breakers = g.Count(),
         });

@@ -39,12 +39,13 @@ public static class JobTables
         ]));
 
     private static string Circuits(JobEstimate estimate) => Csv.Write(
-        ["circuit", "name", "panel", "kind", "breaker_a", "poles", "protection", "first_receptacle_protects", "wire_awg", "outlets", "load_va", "voltage_drop_percent", "cable_ft", "boxes", "spaces", "leg"],
+        ["circuit", "name", "panel", "kind", "breaker_a", "poles", "protection", "first_receptacle_protects", "wire_awg", "outlets", "load_va", "voltage_drop_percent", "cable_ft", "boxes", "spaces", "leg", "shares_neutral_with"],
         estimate.Wiring.Circuits.Select(c => (string[])
         [
             c.Id, c.Name, estimate.Layout.Panels[c.Panel].Source.Id, Snake(c.Kind), Csv.Number(c.BreakerA.Value), Csv.Number(c.Poles), Snake(c.Protection), YesNo(c.FirstReceptacleProtects),
             c.Wire.ToString(), Csv.Number(c.Outlets), Csv.Number(c.LoadVa.Value), Csv.Number(c.VoltageDropPercent.Value),
             Csv.Number(c.Runs.Sum(r => estimate.Wiring.Runs[r].Total.AsLength().Value.ToFeet())), Csv.Number(c.Boxes.Length), .. PanelTables.Place(estimate, c),
+            c.SharesNeutralWith is { } other ? estimate.Wiring.Circuits[other].Id : "",
         ]));
 
     private static string Devices(JobEstimate estimate)

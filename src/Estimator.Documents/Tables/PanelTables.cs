@@ -21,7 +21,7 @@ internal static class PanelTables
 
     /// <summary>The spaces and the leg of a circuit; empty where its panel has no space for it.</summary>
     internal static IEnumerable<string> Place(JobEstimate estimate, Circuit circuit) =>
-        estimate.Schedules[estimate.Layout.Panels[circuit.Panel].Source.Id].Breakers.FirstOrDefault(b => b.Breaker.Id == circuit.Id) is { } placed
+        estimate.Schedules[estimate.Layout.Panels[circuit.Panel].Source.Id].Breakers.FirstOrDefault(b => b.Breaker.Id == estimate.Wiring.BreakerOf(circuit).Id) is { } placed
             ? [string.Join(" ", placed.Spaces), JsonNamingPolicy.SnakeCaseLower.ConvertName(placed.Leg.ToString())] : ["", ""];
 
     /// <summary>Every line of every calculation.</summary>

@@ -16,7 +16,8 @@ internal static class BuildingsApart
 
     private static IEnumerable<Finding> Of(CheckContext context, Building building)
     {
-        var circuits = context.Wiring.Circuits.Where(c => Stands(context, building, context.Layout.Panels[c.Panel].Place.Room) ^ c.Boxes.Any(b => Stands(context, building, context.Boxes[b].Place.Room))).ToList();
+        // A multiwire circuit counts as one, 225.30.
+        var circuits = context.Wiring.Circuits.Where(c => c.BreakerPoles > 0).Where(c => Stands(context, building, context.Layout.Panels[c.Panel].Place.Room) ^ c.Boxes.Any(b => Stands(context, building, context.Boxes[b].Place.Room))).ToList();
         var feeders = context.Wiring.Feeders.Where(f => Stands(context, building, PanelOf(context, f.From)) ^ Stands(context, building, PanelOf(context, f.To))).ToList();
         if (circuits.Count + feeders.Count == 0)
         {

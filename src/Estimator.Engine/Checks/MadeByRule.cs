@@ -20,6 +20,7 @@ internal static class MadeByRule
         var feeders = !context.Wiring.Feeders.IsEmpty;
         (string Key, bool Applies)[] made =
         [
+            ("multiwire", context.Wiring.Circuits.Any(c => c.SharesNeutralWith is not null)),
             ("cable-protection", cable),
             ("cable-support", cable),
             ("marked-white", context.Wiring.Runs.Any(r => r.Conductors.Any(c => c.ReMarked))),

@@ -26,6 +26,9 @@ public sealed record Practice
     /// <summary>Where the feed of a control with one switch box comes in.</summary>
     public ControlFeed? ControlFeed { get; init; }
 
+    /// <summary>Which circuits share a neutral two by two; null for none.</summary>
+    public MultiwireUse? Multiwire { get; init; }
+
     /// <summary>Box centre of wall receptacles above the floor.</summary>
     public Length? ReceptacleHeight { get; init; }
 

@@ -36,8 +36,14 @@ public sealed record PanelSchedules(ImmutableArray<PanelSchedule> Panels, Explan
     public PanelSchedule this[string panelId] => Panels.First(p => p.PanelId == panelId);
 
     private static IEnumerable<BreakerLoad> New(HouseLayout layout, WiringPlan wiring, int panel, Fact share, PageWriter page) =>
-        wiring.Circuits.Where(c => layout.Panels[c.Panel].Source.Id == layout.House.Job.Panels[panel].Id)
-            .Select(c => new BreakerLoad(c.Id, c.Name, BreakerOrigin.Circuit, c.BreakerA.Value, c.Poles, Whole(LoadOf(c, share, page), page)));
+        wiring.Circuits.Where(c => layout.Panels[c.Panel].Source.Id == layout.House.Job.Panels[panel].Id && c.BreakerPoles > 0)
+            .Select(c => c.SharesNeutralWith is { } other && wiring.Circuits[other] is var second
+                ? new BreakerLoad(c.Id, $"{c.Name} / {second.Name}", BreakerOrigin.Circuit, c.BreakerA.Value, c.BreakerPoles, Whole(Both(c, second, share, page), page))
+                : new BreakerLoad(c.Id, c.Name, BreakerOrigin.Circuit, c.BreakerA.Value, c.Poles, Whole(LoadOf(c, share, page), page)));
+
+    // Both circuits are of one kind, so each leg bears half.
+    private static Fact Both(Circuit one, Circuit other, Fact share, PageWriter page) =>
+        page.Compute(Operation.Sum, "multiwire-load", "Both circuits of the breaker", Unit.VoltAmperes, LoadOf(one, share, page), LoadOf(other, share, page));
 
     private static Fact LoadOf(Circuit circuit, Fact share, PageWriter page) => circuit.Kind switch
     {

@@ -80,7 +80,11 @@ public sealed class QuantityTakeoff
 
     private void Circuit(Circuit circuit)
     {
-        _lines.AddOne($"breaker-{circuit.Poles}-{circuit.BreakerA.Value:0}-{Words.Snake(circuit.Protection)}", "Breaker of the circuit", circuit.Id);
+        if (circuit.BreakerPoles > 0)
+        {
+            _lines.AddOne($"breaker-{circuit.BreakerPoles}-{circuit.BreakerA.Value:0}-{Words.Snake(circuit.Protection)}", "Breaker of the circuit", circuit.Id);
+        }
+
         _lines.AddOne("circuit-label", "Directory entry of the circuit", circuit.Id);
         _lines.AddOne("consumables", "Consumables of the circuit", circuit.Id);
         for (var i = 0; i < circuit.Boxes.Length; i++)

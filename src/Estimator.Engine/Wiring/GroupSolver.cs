@@ -39,6 +39,29 @@ internal sealed class GroupSolver(
         return best;
     }
 
+    // Circuits that the user wants to share a neutral, where that costs less than two home runs and the first box takes the cables.
+    private ImmutableArray<SolvedCircuit> Paired(WiringGroup group, ImmutableArray<SolvedCircuit> solved, PageWriter page)
+    {
+        var circuits = ImmutableArray.CreateBuilder<SolvedCircuit>(solved.Length);
+        var paired = new HashSet<int>();
+        foreach (var (carries, joins) in new MultiwirePairing(layout.House.Job, costs).Pairs(group, solved))
+        {
+            var (first, second) = (solved[carries].Draft, solved[joins].Draft);
+            var common = Measure(first with { Shared = new SharedHomeRun(null, EntryOf(second)) }, circuits.Count, page);
+            var leaving = Measure(second with { Shared = new SharedHomeRun(EntryOf(first), null) }, circuits.Count + 1, page, common.Runs[0]);
+            if (common.Boxes[0].Fits && leaving.DropPercent.Value <= CircuitDrop.ThickerFrom(layout.House.Job, page).Value)
+            {
+                circuits.AddRange(common, leaving);
+                paired.UnionWith([carries, joins]);
+            }
+        }
+
+        circuits.AddRange(solved.Where((_, i) => !paired.Contains(i)));
+        return circuits.MoveToImmutable();
+    }
+
+    private static int EntryOf(DraftCircuit draft) => draft.Units[draft.Feed.Links[0].Unit].Entry;
+
     private GroupPlanner Planner(WiringGroup group, PageWriter page)
     {
         var rating = Rate(group, page);
@@ -55,7 +78,7 @@ internal sealed class GroupSolver(
     {
         var findings = new List<Finding>();
         var solved = circuits.Select((c, i) => Finish(planner.Draft(c), i, page, findings)).ToImmutableArray();
-        return new SolvedGroup(group, solved, [.. findings], page.ToPage());
+        return new SolvedGroup(group, Paired(group, solved, page), [.. findings], page.ToPage());
     }
 
     private CircuitRating Rate(WiringGroup group, PageWriter page)
@@ -101,9 +124,10 @@ internal sealed class GroupSolver(
     private static WireSize NextThicker(WireSize wire) =>
         WireSize.All.Where(s => s > wire && Conductors.Has(s) && Conductors.For(s).Has("nm_b_ampacity_cu_334_80")).DefaultIfEmpty(wire).First();
 
-    private SolvedCircuit Measure(DraftCircuit draft, int number, PageWriter page)
+    private SolvedCircuit Measure(DraftCircuit draft, int number, PageWriter page, Run? common = null)
     {
-        var panel = costs.PanelNode(draft.Group.Panel);
+        var panel = draft.Shared?.JoinedAt ?? costs.PanelNode(draft.Group.Panel);
+        draft = draft with { Feed = draft.Feed with { Links = draft.Feed.Links.SetItem(0, draft.Feed.Links[0] with { From = panel }) } };
         var tree = new CircuitTree(draft, panel, b => drafts[b].Equipment >= 0 ? 1 : drafts[b].Devices.Count(d => !layout.Devices[d].Kind.IsSwitch()));
         var runs = tree.Legs.Select((l, i) => _runs.Make(l, number, $"run-{i + 1}", draft.Wire, page)).ToImmutableArray();
         var runInto = new Dictionary<int, Run>();
@@ -117,7 +141,7 @@ internal sealed class GroupSolver(
 
         var loadVa = CircuitLoad.Of(layout, drafts, draft, page);
         var loadA = CircuitLoad.DropCurrent(draft, loadVa, page);
-        var drop = CircuitDrop.Percent(draft, tree, panel, runInto, loadA, draft.Wire, page);
+        var drop = CircuitDrop.Percent(draft, tree, panel, runInto, loadA, draft.Wire, page, common);
         return new SolvedCircuit(draft, tree, runs, Boxes(draft, tree, number, page), loadVa, drop, draft.Wire);
     }
 
@@ -137,7 +161,8 @@ internal sealed class GroupSolver(
     private Box Fill(int index, DraftCircuit draft, CircuitTree tree, int number, PageWriter page, bool protects)
     {
         var box = drafts[index];
-        var loads = BoxLoads.Of(layout, box, tree.Legs, draft.Wire);
+        var legs = tree.LegsWithPartner(draft);
+        var loads = BoxLoads.Of(layout, box, legs, draft.Wire);
         var unit = draft.Units.First(u => u.Boxes.Contains(index));
         var handsOn = (protects && draft.GroundFault is ProtectedBy.First) || ProtectionNeeds.ProtectsItself(layout, box);
         var (item, required, fits) = choice.For(loads, page);
@@ -156,7 +181,7 @@ internal sealed class GroupSolver(
             Fits = fits,
             OwnGroundFault = protects,
             CableEntries = loads.Entering.Length,
-            Joints = new Joining(index, draft.Wire, unit.NeutralOrigins).Of(tree.Legs, unit.Terminals[index], handsOn),
+            Joints = new Joining(index, draft.Wire, unit.NeutralOrigins).Of(legs, unit.Terminals[index], handsOn),
         };
     }
 

@@ -72,6 +72,8 @@ internal sealed class PlanAssembly(HouseLayout layout, ImmutableArray<DraftBox> 
         Kind = group.Kind,
         BreakerA = solved.Draft.Rating.BreakerA,
         Poles = solved.Draft.Rating.Poles,
+        SharesNeutralWith = solved.Draft.Shared is { } shared ? _circuits.Count + (shared.JoinedAt is null ? 1 : -1) : null,
+        LeavesCommonHomeRun = solved.Draft.Shared?.JoinedAt is not null,
         Protection = solved.Draft.Protection,
         FirstReceptacleProtects = solved.Draft.GroundFault is ProtectedBy.First,
         Wire = solved.Wire,

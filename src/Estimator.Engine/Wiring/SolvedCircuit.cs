@@ -19,7 +19,7 @@ internal sealed record SolvedCircuit(
     /// </remarks>
     internal long CostE4(Job job, WayCosts costs)
     {
-        var total = costs.Prices.BreakerE4(Draft.Rating.Poles, Draft.Protection);
+        var total = Draft.BreakerPoles == 0 ? 0 : costs.Prices.BreakerE4(Draft.BreakerPoles, Draft.Protection);
         total += Draft.Units.SelectMany(u => u.Rooms).Distinct().Count() * costs.Prices.RoomE4;
         total += Boxes.Count(b => b.OwnGroundFault) * costs.Prices.GroundFaultReceptacleE4;
         total += Boxes.Sum(b => costs.Prices.BoxE4(b.Gangs));

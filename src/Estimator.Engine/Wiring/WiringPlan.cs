@@ -31,4 +31,7 @@ public sealed record WiringPlan
 
     /// <summary>Pages of the explanation book, one a group, the feeders' last.</summary>
     public required ImmutableArray<ExplanationPage> Pages { get; init; }
+
+    /// <summary>The circuit whose breaker feeds a circuit: its own, or the other of a multiwire circuit that brings the two-pole breaker of both.</summary>
+    public Circuit BreakerOf(Circuit circuit) => circuit.LeavesCommonHomeRun ? Circuits[circuit.SharesNeutralWith!.Value] : circuit;
 }

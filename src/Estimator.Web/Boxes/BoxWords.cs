@@ -74,6 +74,11 @@ public static class BoxWords
             yield return "A white conductor is hot here: mark it black or red at both ends.";
         }
 
+        if (runs.Any(r => r.Conductors.Any(c => c.Net.Number == 1 && c.Net.Function is ConductorFunction.Hot) && estimate.Wiring.Circuits[r.Circuit].SharesNeutralWith is not null))
+        {
+            yield return "Two circuits share the neutral here. Turn off both poles, splice it with a pigtail so that no device interrupts it, and keep red for the other circuit.";
+        }
+
         if (names.Contains(TerminalName.Common))
         {
             yield return "Common is the dark screw; travellers on it make the switches fight.";

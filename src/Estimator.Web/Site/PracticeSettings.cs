@@ -29,6 +29,9 @@ public static class PracticeSettings
             "A light with one switch is fed", "whichever costs less", "planning costs of this job",
             Option.Of<ControlFeed>("by default", SiteWords.Of), p => p.ControlFeed?.ToString() ?? "", (p, v) => p with { ControlFeed = Option.Member<ControlFeed>(v) }),
         PracticeSetting.OfChoice(
+            "Circuits that share a neutral, two by two", SiteWords.Of(MultiwireUse.None), NoSource,
+            Option.Of<MultiwireUse>("by default", SiteWords.Of), p => p.Multiwire?.ToString() ?? "", (p, v) => p with { Multiwire = Option.Member<MultiwireUse>(v) }),
+        PracticeSetting.OfChoice(
             "Wiring method", SiteWords.Of(WiringMethod.NmB), NoSource,
             Option.Of<WiringMethod>("by default", SiteWords.Of), p => p.WiringMethod?.ToString() ?? "", (p, v) => p with { WiringMethod = Option.Member<WiringMethod>(v) }),
         PracticeSetting.OfLength(PracticeDefaults.BoxTail, p => p.BoxTail, (p, x) => p with { BoxTail = x }),

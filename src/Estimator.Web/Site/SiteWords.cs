@@ -58,6 +58,15 @@ public static class SiteWords
         _ => throw new ArgumentOutOfRangeException(nameof(method), method, "No such method."),
     };
 
+    /// <summary>Which circuits share a neutral.</summary>
+    public static string Of(MultiwireUse use) => use switch
+    {
+        MultiwireUse.None => "none",
+        MultiwireUse.SmallAppliance => "small-appliance circuits, where it saves",
+        MultiwireUse.Every => "all of several outlets, where it saves",
+        _ => throw new ArgumentOutOfRangeException(nameof(use), use, "No such use."),
+    };
+
     /// <summary>Where ground-fault protection sits.</summary>
     public static string Of(ControlFeed feed) => feed switch
     {

@@ -41,10 +41,13 @@ internal static class WiringInvariants
         }
     }
 
+    // The panel; of a circuit that leaves a common home run, the box where it does.
+    private static int RootOf(JobEstimate estimate, Circuit circuit) => circuit.LeavesCommonHomeRun ? estimate.Wiring.Circuits[circuit.SharesNeutralWith!.Value].Boxes[0] : -1;
+
     private static IEnumerable<string> Tree(JobEstimate estimate, Circuit circuit)
     {
         var edges = Edges(estimate, circuit).Keys.ToList();
-        var reached = new HashSet<int> { -1 };
+        var reached = new HashSet<int> { RootOf(estimate, circuit) };
         for (var grew = true; grew;)
         {
             grew = edges.Any(e => (reached.Contains(e.A) && reached.Add(e.B)) || (reached.Contains(e.B) && reached.Add(e.A)));
@@ -62,13 +65,13 @@ internal static class WiringInvariants
     {
         var edges = Edges(estimate, circuit);
         var horizontal = edges.Values.Sum(runs => runs.Min(r => Sixteenths(r.Path.Horizontal.Value)));
-        var spots = circuit.Boxes.Select(b => estimate.Wiring.Boxes[b].Place.Spot).Prepend(estimate.Layout.Panels[circuit.Panel].Place.Spot).ToList();
+        var spots = circuit.Boxes.Select(b => estimate.Wiring.Boxes[b].Place.Spot).Prepend(RootOf(estimate, circuit) is >= 0 and var root ? estimate.Wiring.Boxes[root].Place.Spot : estimate.Layout.Panels[circuit.Panel].Place.Spot).ToList();
         if (SpanningLength(spots) > horizontal)
         {
             yield return $"{circuit.Id}: horizontal cable {horizontal} is less than a spanning tree {SpanningLength(spots)}";
         }
 
-        var free = circuit.Kind is not CircuitKind.Lighting && !circuit.FirstReceptacleProtects && circuit.Boxes.All(b => estimate.Wiring.Boxes[b].Gangs == 1 && edges.Values.All(r => r.Count == 1 && r[0].Role is RunRole.HomeRun or RunRole.Feed));
+        var free = circuit.SharesNeutralWith is null && circuit.Kind is not CircuitKind.Lighting && !circuit.FirstReceptacleProtects && circuit.Boxes.All(b => estimate.Wiring.Boxes[b].Gangs == 1 && edges.Values.All(r => r.Count == 1 && r[0].Role is RunRole.HomeRun or RunRole.Feed));
         if (free)
         {
             var (tree, star) = TreeAndStar(estimate, circuit, map, edges.Values.Select(r => r[0]));

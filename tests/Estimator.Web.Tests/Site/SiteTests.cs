@@ -27,6 +27,7 @@ public sealed class SiteTests : WebContext
         { "Lights and receptacles on one circuit", "yes", p => $"{p.MixLightsAndReceptacles}" },
         { "Ground-fault protection sits in", "Breaker", p => $"{p.GroundFaultBy}" },
         { "A light with one switch is fed", "AtLight", p => $"{p.ControlFeed}" },
+        { "Circuits that share a neutral, two by two", "Every", p => $"{p.Multiwire}" },
         { "Wiring method", "Mc", p => $"{p.WiringMethod}" },
         { "House during the work", "yes", p => $"{p.Occupied}" },
     };

@@ -48,6 +48,15 @@ public sealed record Circuit
     /// <summary>Outlets on it: receptacles, lights, fans, alarms, equipment; switches are none.</summary>
     public required int Outlets { get; init; }
 
+    /// <summary>The other circuit of a multiwire circuit: both share a two-pole breaker, a home run and its neutral. Null where it stands alone.</summary>
+    public int? SharesNeutralWith { get; init; }
+
+    /// <summary>Whether it leaves the common home run in the first box of the other circuit; its first run comes from there.</summary>
+    public bool LeavesCommonHomeRun { get; init; }
+
+    /// <summary>Poles of the breaker that it brings: the first circuit of a pair brings two, the other none.</summary>
+    public int BreakerPoles => SharesNeutralWith is null ? Poles : LeavesCommonHomeRun ? 0 : 2;
+
     /// <summary>Load that the plan counts on it.</summary>
     public required Fact LoadVa { get; init; }
 

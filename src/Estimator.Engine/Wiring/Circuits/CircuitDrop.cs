@@ -10,20 +10,24 @@ namespace Estimator.Engine.Wiring.Circuits;
 /// <remarks>Source: two conductors times the resistance of NEC chapter 9 table 9; spreading the load is our choice, common practice, no source.</remarks>
 internal static class CircuitDrop
 {
-    internal static Fact Percent(DraftCircuit circuit, CircuitTree tree, int panel, IReadOnlyDictionary<int, Run> runInto, Fact loadA, WireSize wire, PageWriter page)
+    internal static Fact Percent(DraftCircuit circuit, CircuitTree tree, int panel, IReadOnlyDictionary<int, Run> runInto, Fact loadA, WireSize wire, PageWriter page, Run? common = null)
     {
         var ohms = Conductors.For(wire).Read(page, Unit.Ohms, "ac_ohm_per_kft_cu_pvc_75C");
         var worst = tree.Boxes.MaxBy(b => tree.Up(b, panel).Sum(x => runInto[x].Total.Value * tree.OutletsThrough(x)));
         var all = page.Constant("Outlets on the circuit", Math.Max(1, circuit.Units.Sum(u => u.Outlets)), Unit.Each);
-        List<Fact> drops = [];
-        foreach (var box in tree.Up(worst, panel))
+        var perFoot = page.Compute(Operation.Quotient, "ohms-per-foot", "Ohms a foot", Unit.Ohms, ohms, page.Constant("Feet of the table", 1000, Unit.Feet));
+        Fact Lost(Run run, Fact beyond)
         {
-            var feet = page.Compute(Operation.InFeet, "run-feet", "Length of the run", Unit.Feet, runInto[box].Total);
-            var beyond = page.Constant("Outlets fed through the run", tree.OutletsThrough(box), Unit.Each);
+            var feet = page.Compute(Operation.InFeet, "run-feet", "Length of the run", Unit.Feet, run.Total);
             var share = page.Compute(Operation.Quotient, "load-share", "Share of the load", Unit.Factor, beyond, all);
-            var perFoot = page.Compute(Operation.Quotient, "ohms-per-foot", "Ohms a foot", Unit.Ohms, ohms, page.Constant("Feet of the table", 1000, Unit.Feet));
-            drops.Add(page.Compute(
-                Operation.Product, "run-drop", "Voltage lost in the run", Unit.Volts, page.Constant("Conductors, out and back", 2), perFoot, feet, loadA, share));
+            return page.Compute(Operation.Product, "run-drop", "Voltage lost in the run", Unit.Volts, page.Constant("Conductors, out and back", 2), perFoot, feet, loadA, share);
+        }
+
+        List<Fact> drops = [.. tree.Up(worst, panel).Select(box => Lost(runInto[box], page.Constant("Outlets fed through the run", tree.OutletsThrough(box), Unit.Each)))];
+        if (common is not null)
+        {
+            // The other leg may be idle, and then the neutral brings all of it back.
+            drops.Add(Lost(common, all));
         }
 
         var volts = page.Sum("circuit-drop", "Voltage lost to the farthest outlet", Unit.Volts, drops);

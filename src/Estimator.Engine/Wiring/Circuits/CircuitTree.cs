@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
+using Estimator.Engine.Wiring.Joints;
 using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Wiring.Circuits;
 
-/// <summary>The cables of a draft circuit as a tree from the panel: what each box hangs on, and how many outlets lie beyond it.</summary>
+/// <summary>The cables of a draft circuit as a tree from the panel, or from the box where it leaves a common home run: what each box hangs on, and how many outlets lie beyond it.</summary>
 internal sealed class CircuitTree
 {
     private readonly Dictionary<int, int> _parent = [];
@@ -48,6 +49,18 @@ internal sealed class CircuitTree
     /// <summary>What the box hangs on.</summary>
     internal int ParentOf(int box) => _parent[box];
 
-    private static CableLeg Link(DraftCircuit circuit, FeedLink link, int panel) => new(
-        link.From, circuit.Units[link.Unit].Entry, link.From == panel ? RunRole.HomeRun : RunRole.Feed, UnitMaking.FeedNets(circuit.Rating));
+    /// <summary>Cables that meet the first box: the circuit's own, and the one on which the other circuit of a pair leaves.</summary>
+    /// <param name="circuit">The circuit.</param>
+    internal ImmutableArray<CableLeg> LegsWithPartner(DraftCircuit circuit) => circuit.Shared?.PartnerEntry is { } entry
+        ? Legs.Add(new CableLeg(Boxes[0], entry, RunRole.Feed, [Net.SecondHot, Net.Neutral]))
+        : Legs;
+
+    private static CableLeg Link(DraftCircuit circuit, FeedLink link, int root)
+    {
+        var nets = UnitMaking.FeedNets(circuit.Rating);
+        return link.From != root ? new CableLeg(link.From, circuit.Units[link.Unit].Entry, RunRole.Feed, nets)
+            : circuit.Shared is not { } shared ? new CableLeg(root, circuit.Units[link.Unit].Entry, RunRole.HomeRun, nets)
+            : shared.JoinedAt is null ? new CableLeg(root, circuit.Units[link.Unit].Entry, RunRole.HomeRun, [Net.Hot, Net.SecondHot, Net.Neutral])
+            : new CableLeg(root, circuit.Units[link.Unit].Entry, RunRole.Feed, nets);
+    }
 }

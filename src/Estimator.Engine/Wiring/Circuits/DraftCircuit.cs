@@ -21,4 +21,11 @@ internal sealed record DraftCircuit(
     FeedTree Feed,
     Protection Protection,
     ProtectedBy GroundFault,
-    long CostE4);
+    long CostE4)
+{
+    /// <summary>What it shares with another circuit; null where it has a home run and a neutral of its own.</summary>
+    internal SharedHomeRun? Shared { get; init; }
+
+    /// <summary>Poles of the breaker that it brings: two for both circuits of a pair, which the second then brings none of.</summary>
+    internal int BreakerPoles => Shared is not { } shared ? Rating.Poles : shared.JoinedAt is null ? 2 : 0;
+}

@@ -28,7 +28,8 @@ internal sealed class Joining(int box, WireSize size, ImmutableSortedDictionary<
         {
             if (legs[i].From == box || legs[i].To == box)
             {
-                Enter(legs[i], i, handsOn && legs[i].From == box);
+                // The other circuit of a multiwire pair leaves ahead of what this one's first receptacle protects.
+                Enter(legs[i], i, handsOn && legs[i].From == box && !legs[i].Nets.Contains(Net.SecondHot));
             }
         }
 

@@ -15,9 +15,14 @@ internal sealed class CircuitTester
     private readonly IReadOnlyList<Joint>[] _joints;
     private readonly TracedCircuit _traced;
     private readonly HashSet<int> _devices;
+    private readonly HashSet<int> _others;
 
     internal CircuitTester(JobEstimate estimate, Circuit circuit, Func<Box, IReadOnlyList<Joint>>? joints = null)
     {
+        // A multiwire circuit is tested whole: what leaves the common home run is hot on the breaker's other pole.
+        _others = circuit.SharesNeutralWith is { } other ? [.. estimate.Wiring.Circuits[other].Boxes] : [];
+        circuit = circuit.SharesNeutralWith is { } second && estimate.Wiring.Circuits[second] is var partner
+            ? circuit with { Boxes = [.. circuit.Boxes, .. partner.Boxes], Runs = [.. circuit.Runs, .. partner.Runs] } : circuit;
         (_estimate, _circuit) = (estimate, circuit);
         _joints = [.. circuit.Boxes.Select(b => joints?.Invoke(estimate.Wiring.Boxes[b]) ?? estimate.Wiring.Boxes[b].Joints)];
         _traced = new TracedCircuit(circuit, Run, b => _joints[circuit.Boxes.IndexOf(b)]);
@@ -44,7 +49,7 @@ internal sealed class CircuitTester
             for (var positions = 0; positions < 1 << n; positions++)
             {
                 var state = _traced.With(d => group.Switches.IndexOf(d) is >= 0 and var i ? positions >> i & 1 : others);
-                var states = group.Loads.SelectMany(Points).Select(p => state.Meets(p, PanelTerminal.Breaker)).Distinct().ToList();
+                var states = group.Loads.SelectMany(Points).Select(p => state.Meets(p, PoleOf(group))).Distinct().ToList();
                 if (states.Count != 1 || !state.Apart())
                 {
                     yield return $"{group.Id}: at {positions:b} its loads differ, or hot, neutral and ground meet";
@@ -88,7 +93,7 @@ internal sealed class CircuitTester
         }
     }
 
-    private static string? Wrong(CircuitState state, int box, Terminal terminal, HashSet<string> controlled)
+    private string? Wrong(CircuitState state, int box, Terminal terminal, HashSet<string> controlled)
     {
         var point = terminal.Device < 0 ? $"equipment/{box}/{terminal.Name}" : $"device/{terminal.Device}/{terminal.Name}";
         PanelTerminal? wanted = terminal.Name switch
@@ -96,11 +101,14 @@ internal sealed class CircuitTester
             TerminalName.Neutral or TerminalName.LoadNeutral => PanelTerminal.Neutral,
             TerminalName.Ground => PanelTerminal.Ground,
             TerminalName.SecondHot => PanelTerminal.SecondPole,
-            TerminalName.Hot or TerminalName.FanLight or TerminalName.SwitchedHalf or TerminalName.LoadHot when !controlled.Contains(point) => PanelTerminal.Breaker,
+            TerminalName.Hot or TerminalName.FanLight or TerminalName.SwitchedHalf or TerminalName.LoadHot when !controlled.Contains(point) => _others.Contains(box) ? PanelTerminal.SecondPole : PanelTerminal.Breaker,
             _ => null,
         };
         return wanted is { } meets && !state.Meets(point, meets) ? $"{point} does not meet {meets}" : null;
     }
+
+    private PanelTerminal PoleOf(ControlGroup group) =>
+        _others.Any(b => _estimate.Wiring.Boxes[b].Devices.Contains(group.Switches[0])) ? PanelTerminal.SecondPole : PanelTerminal.Breaker;
 
     private IEnumerable<string> Points(ControlledLoad load) => (Kind(load.Device), load.Part) switch
     {
