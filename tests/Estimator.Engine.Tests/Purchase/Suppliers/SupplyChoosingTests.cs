@@ -34,7 +34,8 @@ public sealed class SupplyChoosingTests
         var (choice, single) = (SupplyChoosing.Split(table), SupplyChoosing.Single(table));
         Assert.All(single.Where(s => s.Missing.IsEmpty), s => Assert.True(choice.Total <= s.Total));
         Assert.True(choice.LowerBound <= choice.Total);
-        Assert.True(choice.LowerBound.ToDollars() >= choice.Total.ToDollars() * 0.95m, $"{choice.LowerBound} of {choice.Total}");
+        // What the bound leaves open is at most the deliveries of all suppliers: up to 450 of about 2,000.
+        Assert.True(choice.LowerBound.ToDollars() >= choice.Total.ToDollars() * 0.75m, $"{choice.LowerBound} of {choice.Total}");
     }, iter: 30);
 
     // By hand: A asks 100 + 40, B asks 90 + 60. Bare goods: A for the second, B for the first, 130, with two deliveries of 20 each 170. All from A 140 + 20 = 160, from B 150 with free delivery from 150.
