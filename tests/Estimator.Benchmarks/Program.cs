@@ -7,6 +7,11 @@ if (args is ["pages"])
     return 0;
 }
 
+if (args is ["prices", .. var files])
+{
+    return await PriceFileMeasuring.RunAsync(files);
+}
+
 if (args is ["cutting", .. var arguments])
 {
     return CuttingMeasuring.Run(arguments);

@@ -53,8 +53,8 @@ public sealed partial class CataloguePage : IDisposable
 
     private bool Chosen(string item) => _choice switch
     {
-        PriceChoice.Own => !OwnOf(item).IsEmpty,
-        PriceChoice.Sample => OwnOf(item).IsEmpty && Catalogue.Parts.OffersFor(item).Any(),
+        PriceChoice.Own => Catalogue.Parts.OffersFor(item).Any(o => !o.IsSample),
+        PriceChoice.Sample => Catalogue.Parts.OffersFor(item).Any(o => o.IsSample),
         PriceChoice.None => !Catalogue.Parts.OffersFor(item).Any(),
         _ => true,
     };

@@ -76,8 +76,13 @@ public sealed record JointOrder(ImmutableArray<RevisionPaper> Papers, PurchasePl
         };
     }
 
-    private static IEnumerable<string> Expired(PurchasePlan plan, DateOnly today) => plan.Lines.SelectMany(l => l.Packs.Where(p => p.Offer.IsExpired(today)).Select(p =>
-        $"{l.Description}: the quote of {p.Offer.Supplier} ended on {American.Day(p.Offer.ExpiresOn!.Value)}. The price is used and may not hold: ask for a new one."));
+    // One sentence a supplier and day, or a list of quotes that ended together would hide all else.
+    private static IEnumerable<string> Expired(PurchasePlan plan, DateOnly today) => plan.Lines.SelectMany(l => l.Packs.Where(p => p.Offer.IsExpired(today)).Select(p => (l.Description, p.Offer)))
+        .GroupBy(x => (x.Offer.Supplier, Last: x.Offer.ExpiresOn!.Value)).Select(ended =>
+        {
+            var items = ended.Select(x => x.Description).Distinct(StringComparer.Ordinal).ToList();
+            return $"The {(items.Count == 1 ? "quote" : "quotes")} of {ended.Key.Supplier} for {(items.Count > 3 ? American.Count(items.Count, "item") : string.Join(", ", items))} ended on {American.Day(ended.Key.Last)}. The {(items.Count == 1 ? "price is" : "prices are")} used and may not hold: ask for new ones.";
+        });
 
     // A quantity that says which job needs it.
     private static Fact Named(PageWriter page, RevisionPaper paper, Fact quantity) => page.Compute(

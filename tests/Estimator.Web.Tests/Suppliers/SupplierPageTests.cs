@@ -65,6 +65,10 @@ public sealed class SupplierPageTests : WebContext
         var offer = Assert.Single(Services.GetRequiredService<CatalogueShelf>().Current.Parts.OffersFor("nm_b-12-2"));
         Assert.Equal(("Counter", 250, 412.5m, "1001", "06291041500213", new DateOnly(2031, 6, 30)), (offer.Supplier, offer.PackSize, offer.Price.ToDollars(), offer.Number, offer.Gtin, offer.ExpiresOn!.Value));
 
+        var history = Render<PriceHistory>(p => p.Add(h => h.Item, Services.GetRequiredService<CatalogueShelf>().Current.Parts.Find("nm_b-12-2")!).Add(h => h.Today, new DateOnly(2032, 1, 1)));
+        history.WaitForAssertion(() => Assert.Contains("$412.50 for 250, Counter", string.Join(' ', history.Find("li").TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal));
+        Assert.Contains("ended, march.csv, row 2", history.Find("small").TextContent, StringComparison.Ordinal);
+
         var again = await PageAsync();
         again.WaitForState(() => again.FindAll(".match select").Count > 0);
         Assert.Contains("as in this supplier's last file", again.Markup, StringComparison.Ordinal);
