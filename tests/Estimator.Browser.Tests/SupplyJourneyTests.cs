@@ -87,6 +87,14 @@ public sealed class SupplyJourneyTests(RunningPages pages, ITestOutputHelper out
             Assert.Equal(order.Total.ToDollars(), book.NamedRange("OrderTotal").Ranges.First().FirstCell().GetValue<decimal>());
         }
 
+        foreach (var address in new[] { "/stock", "/suppliers", "/catalogue" })
+        {
+            await visit.GoAsync(address);
+            await page.WaitForTimeoutAsync(400);
+            await (address == "/catalogue" ? page.Locator("tbody .lk").First.ClickAsync() : Task.CompletedTask);
+            Assert.Empty(await visit.AccessibilityProblemsAsync());
+        }
+
         output.WriteLine(hands.Told);
         Assert.Empty(visit.Faults);
         Assert.True(hands.Seconds <= OfficeSeconds, $"{hands.Told}, {OfficeSeconds} s are allowed");

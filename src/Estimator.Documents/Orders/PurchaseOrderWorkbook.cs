@@ -78,6 +78,8 @@ public static class PurchaseOrderWorkbook
         page.Put(row, 3, "Comes to, without tax", page.Styles.TotalText);
         page.Live(row, Cost, string.Create(CultureInfo.InvariantCulture, $"SUM(H{first}:H{row - 1})"), order.Total.ToDollars(), page.Styles.Number(SheetStyles.Dollars, SheetStyles.Tone.Total));
         page.CallIt("OrderTotal", row, Cost);
+        page.Across(row + 2, 1, Last, "Breakers must be listed for the panel's make and series: check the label on its door before they are put in.", page.Styles.Note);
+        page.Across(row + 3, 1, Last, Cautions.AtWork, page.Styles.Note);
     }
 
     private static IEnumerable<string> Told(LineStanding l)

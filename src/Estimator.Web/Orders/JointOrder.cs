@@ -29,6 +29,9 @@ public sealed record JointOrder(ImmutableArray<RevisionPaper> Papers, PurchasePl
     /// <summary>The way that the plan follows; null where there is none to choose.</summary>
     public SupplyOption? Way { get; init; }
 
+    /// <summary>Whether orders for these jobs were taken off, beside what is on the shelf.</summary>
+    public bool OrdersTakenOff { get; init; }
+
     /// <summary>What must be settled before it is ordered: findings of the plan, breakers whose panel is not known, quotes that have ended.</summary>
     public ImmutableArray<string> ToSettle { get; init; } = [];
 

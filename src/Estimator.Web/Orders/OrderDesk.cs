@@ -32,7 +32,8 @@ public sealed class OrderDesk(JobStore jobs, EstimateShelf estimates, CatalogueS
         var shelf = ask.Shelf ? (await stock.LoadAsync(token)).ToStock() : StockOnHand.Empty;
         var catalogue = catalogues.Current;
         var had = OrderedStock.With(shelf, already.Select(o => ($"Order {o.Number}", o.Order)), catalogue.Parts);
-        return (await Task.Run(() => JointOrder.Of(papers, catalogue, ask, had, [.. known.Select(Terms)], Today), token), already);
+        var order = await Task.Run(() => JointOrder.Of(papers, catalogue, ask, had, [.. known.Select(Terms)], Today), token);
+        return (order with { OrdersTakenOff = !already.IsEmpty }, already);
     }
 
     /// <summary>Writes an order for each supplier, as drafts, all or none. A supplier of whom a price is known by name alone is added.</summary>
