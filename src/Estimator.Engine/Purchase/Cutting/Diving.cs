@@ -68,7 +68,7 @@ internal sealed class Diving
                 continue;
             }
 
-            var value = master.Values[r];
+            var value = master.ValueIn(r);
             var whole = (int)Math.Floor(value + 1e-6);
             for (var n = 0; n < whole && Fits(pattern); n++)
             {

@@ -6,19 +6,14 @@ internal sealed class SetPacking(CuttingModel model, StepMeter meter)
 {
     private const int MostSteps = 60_000;
     private const int MostPieces = 500;
-    private const int MostFillingSteps = 4_000;
 
     private readonly int[] _piece = [.. Enumerable.Range(0, model.Lengths.Length).SelectMany(i => Enumerable.Repeat(i, model.Demands[i]))];
     private readonly int[] _binOf = new int[model.Pieces];
-    private readonly int[] _counts = new int[model.Lengths.Length];
-    private readonly int[] _filled = new int[model.Lengths.Length];
-    private readonly int[] _fill = new int[model.Lengths.Length];
+    private readonly BinFilling _filling = new(model, meter);
     private int[] _stock = [];
     private long[] _left = [];
     private int _bins;
     private long _slack;
-    private long _least;
-    private long _enough;
     private int _steps;
 
     /// <summary>True and the bins where they can; false where that is refuted; null where it stays open.</summary>
@@ -31,7 +26,7 @@ internal sealed class SetPacking(CuttingModel model, StepMeter meter)
             return false;
         }
 
-        if (FitsBest() || Fills(shortFirst: true) || Fills(shortFirst: false))
+        if (FitsBest() || Fills(fromFirst: true) || Fills(fromFirst: false))
         {
             bins = Bins();
             return true;
@@ -81,6 +76,8 @@ internal sealed class SetPacking(CuttingModel model, StepMeter meter)
 
     private Bin[] Bins() => [.. Enumerable.Range(0, _bins).Select(b => new Bin(_stock[b], [.. Enumerable.Range(0, _piece.Length).Where(p => _binOf[p] == b).Select(p => _piece[p])]))];
 
+    private bool Fills(bool fromFirst) => _filling.Fill(_stock.AsSpan(0, _bins), _slack, fromFirst, _binOf);
+
     private bool FitsBest()
     {
         meter.Add((long)_piece.Length * _bins);
@@ -105,73 +102,6 @@ internal sealed class SetPacking(CuttingModel model, StepMeter meter)
         }
 
         return true;
-    }
-
-    private bool Fills(bool shortFirst)
-    {
-        model.Demands.CopyTo(_counts, 0);
-        var slack = _slack;
-        for (var b = 0; b < _bins && slack >= 0; b++)
-        {
-            var bin = shortFirst ? b : _bins - 1 - b;
-            var room = (long)model.StockLengths[_stock[bin]];
-            Array.Clear(_fill);
-            Array.Clear(_filled);
-            (_least, _steps, _enough) = (room, 0, slack / (_bins - b));
-            Fill(0, room);
-            slack -= _least;
-            meter.Add(_steps);
-            for (var i = 0; i < _counts.Length; i++)
-            {
-                _counts[i] -= _filled[i];
-                Mark(i, _filled[i], bin, from: _counts[i]);
-            }
-        }
-
-        return _counts.AsSpan().IndexOfAnyExcept(0) < 0;
-    }
-
-    // The pieces of an item are numbered together: those that are still to be placed are the first of them.
-    private void Mark(int item, int count, int bin, int from)
-    {
-        var first = 0;
-        for (var i = 0; i < item; i++)
-        {
-            first += model.Demands[i];
-        }
-
-        _binOf.AsSpan(first + from, count).Fill(bin);
-    }
-
-    private bool Fill(int item, long room)
-    {
-        if (room < _least)
-        {
-            _least = room;
-            _fill.CopyTo(_filled, 0);
-        }
-
-        if (room <= _enough || ++_steps > MostFillingSteps)
-        {
-            return true;
-        }
-
-        for (var i = item; i < _counts.Length; i++)
-        {
-            var length = model.Lengths[i];
-            if (_counts[i] > _fill[i] && length <= room)
-            {
-                _fill[i]++;
-                var done = Fill(i, room - length);
-                _fill[i]--;
-                if (done)
-                {
-                    return true;
-                }
-            }
-        }
-
-        return false;
     }
 
     private bool Place(int piece, int from)
