@@ -9,7 +9,7 @@ public static class CutWords
 {
     /// <summary>A coil: its length, and where it comes from where that is the shelf.</summary>
     public static string Coil(CutCoil coil) =>
-        coil.Shelf is { } shelf ? $"{shelf.Length} from the shelf ({shelf.Label})" : string.Create(CultureInfo.InvariantCulture, $"{coil.Offer!.PackSize} ft");
+        coil.Shelf is { } shelf ? $"{shelf.Length} from the shelf ({shelf.Label})" : string.Create(CultureInfo.InvariantCulture, $"{coil.Length.ToFeet():0.#} ft{(coil.IsByTheFoot ? " cut to length" : "")}");
 
     /// <summary>What is bought, cut, kept and wasted, and how sure it is that no plan costs less.</summary>
     public static string Of(CutPlan cut) => string.Create(

@@ -95,7 +95,7 @@ public sealed class Buying
             _findings.Add(TooLong(line, cut));
         }
 
-        ImmutableArray<PackCount> packs = [.. cut.Coils.Where(c => c.Offer is not null).GroupBy(c => c.Offer!).OrderBy(g => g.Key.PackSize).Select(g => new PackCount(g.Key, g.Count()))];
+        ImmutableArray<PackCount> packs = [.. cut.Coils.Where(c => c.Offer is not null).GroupBy(c => c.Offer!).OrderBy(g => g.Key.PackSize).Select(g => new PackCount(g.Key, g.Sum(c => c.Packs)))];
         return new PurchaseLine(line.ItemId, line.Description, line.Unit, need, packs, cut.Coils.Sum(c => c.Left.ToFeet()), Cost(line, need, packs))
         {
             FromStock = cut.Coils.Where(c => c.Shelf is not null).Sum(c => (c.Length - c.Left).ToFeet()),

@@ -14,14 +14,26 @@ public sealed record CutCoil
     /// <summary>The coil on the shelf; null for one that is bought.</summary>
     public StockPiece? Shelf { get; init; }
 
+    /// <summary>Packs of the offer: 1, or feet of cable that is sold by the foot and cut to length.</summary>
+    public int Packs { get; init; } = 1;
+
     /// <summary>The pieces, longest first.</summary>
     public required ImmutableArray<CutPiece> Pieces { get; init; }
 
     /// <summary>What was on it before the first cut.</summary>
-    public Length Length => Shelf?.Length ?? Length.FromFeet(Offer!.PackSize);
+    public Length Length => Shelf?.Length ?? Length.FromFeet(Offer!.PackSize * Packs);
+
+    /// <summary>What it costs.</summary>
+    public Money Price => Offer is null ? Money.Zero : Offer.Price * Packs;
+
+    /// <summary>Whether it is a length bought by the foot.</summary>
+    public bool IsByTheFoot => Offer is { } offer && SoldByTheFoot(offer);
 
     /// <summary>Where it comes from: the supplier, or what the firm calls the coil on its shelf.</summary>
     public string Source => Shelf?.Label ?? Offer!.Supplier;
+
+    /// <summary>Whether an offer of cable is by the foot: a coil of one foot would hold no run.</summary>
+    public static bool SoldByTheFoot(Offer offer) => offer.PackSize == 1;
 
     /// <summary>Cable lost at the cuts.</summary>
     public Length Trimmed => Pieces.Aggregate(Length.Zero, (sum, p) => sum + p.Trim);

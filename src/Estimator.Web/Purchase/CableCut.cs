@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 using Estimator.Documents.Purchase;
 using Estimator.Engine;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Measures;
 using Estimator.Engine.Purchase;
 using Estimator.Web.Explanations;
 using Estimator.Web.Figures;
@@ -43,11 +44,20 @@ public sealed record CableCut(CutPlan Plan, string Description, ImmutableArray<C
         return [.. drawn.Select(d => d with { Source = whole })];
     }
 
+    private static Fact Whole(PageWriter page, CutPlan plan, CutCoil coil)
+    {
+        if (coil.Offer is not { } offer)
+        {
+            return page.Row(Citation.Shelf, coil.Source, "On the shelf", coil.Length);
+        }
+
+        var pack = page.Row("offers.csv", $"{plan.ItemId}.{offer.Supplier}.{offer.PackSize}.pack_size", coil.IsByTheFoot ? "Sold by" : "Whole coil", Length.FromFeet(offer.PackSize));
+        return coil.IsByTheFoot ? page.Compute(Operation.Product, "cut-to-length", "Cut to length", Unit.Length, pack, page.Constant("Feet", coil.Packs, Unit.Each)) : pack;
+    }
+
     private static CoilCut Coil(PageWriter page, CutPlan plan, CutCoil coil, int number, Dictionary<string, CutRun> runs)
     {
-        var whole = coil.Offer is { } offer
-            ? page.Row("offers.csv", $"{plan.ItemId}.{offer.Supplier}.{offer.PackSize}.pack_size", "Whole coil", coil.Length)
-            : page.Row(Citation.Shelf, coil.Source, "On the shelf", coil.Length);
+        var whole = Whole(page, plan, coil);
         var (pieces, cut) = (ImmutableArray.CreateBuilder<PieceCut>(), new List<Fact> { whole });
         foreach (var piece in coil.Pieces)
         {

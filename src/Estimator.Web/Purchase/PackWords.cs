@@ -12,6 +12,7 @@ public static class PackWords
     /// <summary>Such as 2 × 250 ft, or 3 × pack of 10; single pieces by their number alone.</summary>
     public static string Of(PurchaseLine line, PackCount pack) => (line.Unit, pack.Offer.PackSize) switch
     {
+        ("foot", 1) => $"{American.Number(pack.Count)} ft",
         ("foot", var feet) => $"{American.Number(pack.Count)} × {American.Number(feet)} ft",
         (_, 1) => American.Number(pack.Count),
         (_, var pieces) => $"{American.Number(pack.Count)} × pack of {American.Number(pieces)}",

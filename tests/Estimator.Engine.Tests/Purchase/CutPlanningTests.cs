@@ -40,6 +40,30 @@ public sealed class CutPlanningTests
         },
         iter: 1000);
 
+    // By the foot one length is bought for all pieces that are, in whole feet: within a foot of the least of every way of dividing.
+    [Fact]
+    public void Plan_CableByTheFootToo_IsWithinAFootOfTheLeast() => Gen.Select(Gen.Int[60, 1190].Array[1, 5], Gen.Int[50, 120]).Sample(
+        (inches, cents) =>
+        {
+            var foot = Coil(1, cents / 100m);
+            var plan = CutPlanning.For("c", Runs(inches), [.. Coils[1..4], foot], [], Steps);
+            var least = Enumerable.Range(0, 1 << inches.Length).Min(set =>
+                (foot.Price.ToDollars() * decimal.Ceiling(inches.Where((_, i) => (set >> i & 1) == 1).Sum(x => x + 1) / 12m))
+                + CuttingCheck.LeastPrice(Stocks(Coils[1..4], []), [.. inches.Where((_, i) => (set >> i & 1) == 0).Select(x => Units(x + 1))]));
+            Assert.InRange(plan.Cost.ToDollars(), least, least + foot.Price.ToDollars());
+            Assert.True(plan.LowerBound.ToDollars() <= least);
+            Assert.All(plan.Coils, c => Assert.True(c.Left >= Length.Zero));
+            Assert.Equal(inches.Length, plan.Coils.Sum(c => c.Pieces.Length));
+        },
+        iter: 300);
+
+    [Fact]
+    public void Plan_ByTheFootAlone_BuysOneLengthInWholeFeet()
+    {
+        var coil = CutPlanning.For("c", Runs([1190, 650]), [Coil(1, 2)], [], Steps).Coils.Single();
+        Assert.Equal((154, 308m), (coil.Packs, coil.Price.ToDollars()));
+    }
+
     [Fact]
     public void Plan_SameRuns_IsTheSameWhateverTheirOrder() => Gen.Int[12, 1100].Array[2, 30].Sample(
         inches => Assert.Equal(Text(CutPlanning.For("c", Runs(inches), Coils, [], Steps)), Text(CutPlanning.For("c", Runs(inches).Reverse(), [.. Coils.Reverse()], [], Steps))), iter: 100);
