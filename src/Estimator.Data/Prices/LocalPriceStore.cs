@@ -76,9 +76,9 @@ public sealed class LocalPriceStore
 
     private static void Check(LocalPrice price)
     {
-        Text(price.Item, 1, PriceLimits.Name, nameof(price.Item));
-        Text(price.Supplier, 1, PriceLimits.Name, nameof(price.Supplier));
-        Text(price.Note, 0, PriceLimits.Note, nameof(price.Note));
+        FieldLimits.Text(price.Item, 1, PriceLimits.Name, nameof(price.Item));
+        FieldLimits.Text(price.Supplier, 1, PriceLimits.Name, nameof(price.Supplier));
+        FieldLimits.Text(price.Note, 0, PriceLimits.Note, nameof(price.Note));
         if (price.PackSize is < 1 or > PriceLimits.Pack)
         {
             throw new ArgumentException($"PackSize is {price.PackSize}; 1 to {PriceLimits.Pack} is accepted.", nameof(price));
@@ -87,14 +87,6 @@ public sealed class LocalPriceStore
         if (price.Price.ToDollars() is < 0 or > PriceLimits.Dollars)
         {
             throw new ArgumentException($"Price is {price.Price}; $0 to ${PriceLimits.Dollars} is accepted.", nameof(price));
-        }
-    }
-
-    private static void Text(string text, int least, int most, string field)
-    {
-        if (text.Trim().Length < least || text.Length > most)
-        {
-            throw new ArgumentException($"{field} has {text.Length} characters; {least} to {most} are accepted.", field);
         }
     }
 

@@ -31,7 +31,7 @@ public sealed class StockStore
     public async Task<Saving<ShelfCount>> SaveAsync(ShelfCount count, CancellationToken token = default)
     {
         ArgumentNullException.ThrowIfNull(count);
-        Text(count.Item, PriceLimits.Name, nameof(count.Item));
+        FieldLimits.Text(count.Item, 1, PriceLimits.Name, nameof(count.Item));
         if (count.Count is < 0 or > StockLimits.Count)
         {
             throw new ArgumentException($"Count is {count.Count}; 0 to {StockLimits.Count} is accepted.", nameof(count));
@@ -73,8 +73,8 @@ public sealed class StockStore
     public async Task<Saving<ShelfPiece>> SaveAsync(ShelfPiece piece, CancellationToken token = default)
     {
         ArgumentNullException.ThrowIfNull(piece);
-        Text(piece.Item, PriceLimits.Name, nameof(piece.Item));
-        Text(piece.Label, StockLimits.Label, nameof(piece.Label));
+        FieldLimits.Text(piece.Item, 1, PriceLimits.Name, nameof(piece.Item));
+        FieldLimits.Text(piece.Label, 1, StockLimits.Label, nameof(piece.Label));
         if (piece.Length < Length.Zero || piece.Length > StockLimits.Piece)
         {
             throw new ArgumentException($"Length is {piece.Length}; up to {StockLimits.Piece} is accepted.", nameof(piece));
@@ -122,14 +122,6 @@ public sealed class StockStore
         catch (DbUpdateException e) when (LostRace.Is(e))
         {
             return false;
-        }
-    }
-
-    private static void Text(string text, int most, string field)
-    {
-        if (text.Trim().Length < 1 || text.Length > most)
-        {
-            throw new ArgumentException($"{field} has {text.Length} characters; 1 to {most} are accepted.", field);
         }
     }
 

@@ -75,21 +75,13 @@ public sealed class SupplierStore
 
     private static void Check(Supplier supplier)
     {
-        Text(supplier.Name, 1, SupplierLimits.Name, nameof(supplier.Name));
-        Text(supplier.Account, 0, SupplierLimits.Name, nameof(supplier.Account));
-        Text(supplier.Contact, 0, SupplierLimits.Name, nameof(supplier.Contact));
-        Text(supplier.Note, 0, SupplierLimits.Note, nameof(supplier.Note));
+        FieldLimits.Text(supplier.Name, 1, SupplierLimits.Name, nameof(supplier.Name));
+        FieldLimits.Text(supplier.Account, 0, SupplierLimits.Name, nameof(supplier.Account));
+        FieldLimits.Text(supplier.Contact, 0, SupplierLimits.Name, nameof(supplier.Contact));
+        FieldLimits.Text(supplier.Note, 0, SupplierLimits.Note, nameof(supplier.Note));
         Dollars(supplier.Delivery, nameof(supplier.Delivery));
         Dollars(supplier.Minimum, nameof(supplier.Minimum));
         Dollars(supplier.FreeFrom ?? Money.Zero, nameof(supplier.FreeFrom));
-    }
-
-    private static void Text(string text, int least, int most, string field)
-    {
-        if (text.Trim().Length < least || text.Length > most)
-        {
-            throw new ArgumentException($"{field} has {text.Length} characters; {least} to {most} are accepted.", field);
-        }
     }
 
     private static void Dollars(Money money, string field)

@@ -59,6 +59,16 @@ public sealed class SupplyOrderTests : WebContext
     }
 
     [Fact]
+    public async Task EndedQuotes_OfAPurchase_AreNamedWithSupplierAndDay()
+    {
+        var ask = await SavedAsync();
+        var plan = (await OrderDesk.MakeAsync(ask with { Preferred = "Dear", Within = 10, Wish = SupplyWish.Preferred }, Token))!.Value.Order.Plan;
+        var shown = Render<Web.Purchase.EndedQuotes>(p => p.Add(e => e.Plan, plan));
+        Assert.Contains("at Dear, Jan 1, 2020", shown.Markup, StringComparison.Ordinal);
+        Assert.Equal("", Render<Web.Purchase.EndedQuotes>(p => p.Add(e => e.Plan, plan with { Lines = [] })).Markup);
+    }
+
+    [Fact]
     public async Task Write_Orders_OnePerSupplierAndNothingIsLeftToBuy()
     {
         var ask = await SavedAsync();
