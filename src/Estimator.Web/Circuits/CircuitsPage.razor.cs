@@ -38,7 +38,7 @@ public sealed partial class CircuitsPage
     private static int SpacesLeft(PricedJob priced) => Math.Max(0, priced.Job.Panels.Sum(p => PanelRoom.FreeSpaces(priced.Job, p)) - priced.Estimate.Wiring.Circuits.Sum(c => c.Poles));
 
     private static string Sharing(PricedJob priced, CircuitFigures figures, Engine.Wiring.Circuits.Circuit circuit) => circuit.SharesNeutralWith is { } other
-        ? $", shares breaker and neutral with {figures.Rows.First(r => r.Circuit.Id == priced.Estimate.Wiring.Circuits[other].Id).Number}" : "";
+        ? $", shares a neutral with {figures.Rows.First(r => r.Circuit.Id == priced.Estimate.Wiring.Circuits[other].Id).Number}" : "";
 
     private static string? Rating(PricedJob priced) =>
         priced.Job.Panels.FirstOrDefault(p => p.FedFrom is null) is { } service ? $"{American.Number(service.RatingA.ToAmperes())} A" : null;

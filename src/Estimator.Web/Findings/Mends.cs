@@ -48,6 +48,7 @@ public static class Mends
         "permissible-loads" or "heating-circuit" => Piece(finding, job) is { } piece
             ? new Mend("Give it its own circuit", $"{EquipmentWords.Of(piece)}: a circuit of its own", j => EquipmentActs.With(j, piece.Id, e => e with { OwnCircuit = true }))
             : null,
+        "free-conductor" => new Mend("Leave as much as usual", "Cable left at each box: as usual", j => j with { Practice = j.Practice with { BoxTail = null } }),
         "range-circuit" or "continuous-load" or "appliance-device" or "nameplate" => Piece(finding, job) is { } fed && job.Pins.Circuits.Any(c => c.Outlets.Contains(fed.Id) && c.BreakerA is not null)
             ? new Mend("Size the breaker", $"{EquipmentWords.Of(fed)}: breaker by its load", j => PinMends.FreeBreaker(j, fed.Id))
             : null,
@@ -73,6 +74,8 @@ public static class Mends
     private static Mend? OfSwitches(Finding finding, Job job) => finding.Code switch
     {
         "counter-height" or "switch-height" or "below-counter" => PlacedMends.UsualHeight(finding, job),
+        "tub-zone" or "switch-at-tub" or "alarm-near-bath" or "alarm-near-cooking" => MovingMends.Device(finding, job),
+        "panel-place" or "working-space" => MovingMends.Panel(finding, job),
         "closet-light" => PlacedMends.Recessed(finding, job),
         "tamper-resistant" => PlacedMends.Supply(finding, job),
         "stair-control" => StairMends.SwitchAbove(finding, job),

@@ -76,6 +76,11 @@ public sealed class MendsTests
         { "shed_apart_without_receptacle", CodeEdition.Nec2023, "required-receptacle" },
         { "shed_apart_without_light", CodeEdition.Nec2023, "lighting-outlet" },
         { "guest_house_on_a_feeder", CodeEdition.Nec2023, "second-dwelling-disconnect" },
+        { "boxes_with_4_in_of_cable", CodeEdition.Nec2023, "free-conductor" },
+        { "tub_receptacle_over_it", CodeEdition.Nec2023, "tub-zone" },
+        { "tub_receptacle_25_in_from_edge", CodeEdition.Nec2023, "tub-zone" },
+        { "tub_switch_over_it", CodeEdition.Nec2023, "switch-at-tub" },
+        { "alarm_4_ft_from_range", CodeEdition.Nec2020, "alarm-near-cooking" },
         { "knob_and_tube", CodeEdition.Nec2023, "old-wiring" },
     };
 
@@ -93,6 +98,22 @@ public sealed class MendsTests
         Assert.Empty(JobFile.Read(JobFile.Write(mended), "mended").Problems);
         Assert.DoesNotContain(Findings(mended), f => f.Code == code && f.Severity is not Severity.Note);
         Assert.Equal(JobFile.Write(job), JobFile.Write(JobEditing.Apply(mended, JobEditing.Inverse(edit)).Job));
+    }
+
+    [Theory]
+    [InlineData("panel_in_closet", "panel-place")]
+    [InlineData("panel_in_bathroom", "panel-place")]
+    [InlineData("panel_in_passage_of_30_in", "working-space")]
+    public void For_PanelThatHangsBadly_HangsItInAUtilityRoom(string situation, string code)
+    {
+        var utility = new Room { Id = "U", Kind = RoomKind.Utility, Size = new RectangleSize(Engine.Measures.Length.FromFeet(8), Engine.Measures.Length.FromFeet(8)), At = new GridPoint(Engine.Measures.Length.FromFeet(30), Engine.Measures.Length.Zero) };
+        var job = Situations.Of(situation, CodeEdition.Nec2023);
+        job = job with { Levels = [job.Levels[0] with { Rooms = job.Levels[0].Rooms.Add(utility) }] };
+
+        var mended = Mends.For(Findings(job).First(f => f.Code == code), job)!.Change(job);
+
+        Assert.NotEqual(job.Panels[0], mended.Panels[0]);
+        Assert.DoesNotContain(Findings(mended), f => f.Code is "panel-place" or "working-space");
     }
 
     private static System.Collections.Immutable.ImmutableArray<Finding> Findings(Job job) => Engine.JobEstimate.Compute(job, CatalogueShelf.BuiltIn().Parts, Engine.Wiring.SearchDepth.Quick).Findings;
