@@ -17,6 +17,9 @@ public sealed record ServiceWork
     /// <summary>Service conductors from where the utility's end to the meter and on to the disconnect; null is the usual length.</summary>
     public Length? ConductorLength { get; init; }
 
+    /// <summary>Trench of an underground service that is dug in this job; null where the utility or another trade digs it.</summary>
+    public Length? Trench { get; init; }
+
     /// <summary>Where the house is cut off; null follows the edition.</summary>
     public ServiceDisconnect? Disconnect { get; init; }
 

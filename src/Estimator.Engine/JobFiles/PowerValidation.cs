@@ -55,6 +55,7 @@ internal static class PowerValidation
     private static void Service(ServiceWork service, ProblemList problems)
     {
         problems.Range("$.service.rating_a", service.RatingA?.ToAmperes(), LeastServiceAmperes, JobLimits.PanelAmperes, "amperes");
+        problems.Length("$.service.trench", service.Trench, Length.Zero, Length.FromFeet(JobLimits.Feet));
         problems.Length("$.service.conductor_length", service.ConductorLength, Length.Zero, Length.FromFeet(MostServiceFeet));
         problems.Length("$.service.disconnect_to_panel", service.DisconnectToPanel, Length.Zero, Length.FromFeet(MostServiceFeet));
         problems.Range("$.service.ground_rods", service.GroundRods, 0, MostGroundRods, "ground rods");

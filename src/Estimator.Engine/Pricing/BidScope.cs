@@ -55,7 +55,7 @@ internal static class BidScope
         var job = layout.House.Job;
         ImmutableArray<string> always =
         [
-            job.Buildings.IsEmpty ? "Patching, painting, trenching, and charges of the utility." : "Patching, painting, trenching through rock, paving or planting, and charges of the utility.",
+            job.Buildings.IsEmpty && job.Service?.Trench is null ? "Patching, painting, trenching, and charges of the utility." : "Patching, painting, trenching through rock, paving or planting, and charges of the utility.",
             "Equipment and appliances themselves, low-voltage wiring, and anything the owner supplies.",
             "Hidden defects, and removal of hazardous material.",
         ];

@@ -20,13 +20,14 @@ internal sealed class BuildingParts(HouseLayout layout, WiringPlan wiring, LineC
     internal ImmutableArray<Finding> Add()
     {
         ImmutableArray<Building> supplied = [.. Job.Buildings.Where(Supply)];
-        if (supplied.IsEmpty)
+        IEnumerable<Finding> assumed = supplied.Where(b => b.Trench is null && layout.House.Rooms.Any(r => r.Arranged && r.Source.Building == b.Id)).Select(Assumed);
+        if (!lines.Has("trench"))
         {
-            return [];
+            return [.. assumed];
         }
 
         lines.AddOne("buried-lines-marked", "Once for the site", "job");
-        return [DigSafely(), .. supplied.Where(b => b.Trench is null && layout.House.Rooms.Any(r => r.Arranged && r.Source.Building == b.Id)).Select(Assumed)];
+        return [DigSafely(), .. assumed];
     }
 
     private bool Supply(Building building)

@@ -22,6 +22,9 @@ internal sealed class LineCollecting(PartsCatalogue catalogue, PageWriter page)
         line.Where.Add(where);
     }
 
+    /// <summary>Whether something of an item was counted.</summary>
+    internal bool Has(string item) => _parts.Keys.Any(k => k.Item == item);
+
     internal void AddOne(string item, string label, string where, bool owner = false) => Add(item, page.Constant(label, 1, Unit.Each), where, owner);
 
     internal (ImmutableArray<TakeoffLine> Lines, ImmutableArray<Finding> Findings) Lines()

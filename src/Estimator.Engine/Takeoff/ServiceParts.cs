@@ -55,6 +55,11 @@ internal sealed class ServiceParts(Job job, ServiceWork work, LineCollecting lin
         var overhead = work.Entrance is ServiceEntrance.Overhead;
         var row = overhead ? ServicePartRules.OverheadFeet : ServicePartRules.UndergroundFeet;
         One(overhead ? "service-mast" : "service-riser", overhead ? "Mast with weatherhead" : "Riser to the meter");
+        if (!overhead && work.Trench is { } trench)
+        {
+            lines.Add("trench", page.Given("$.service.trench", "Trench of the service", trench), Where);
+        }
+
         Run(Item("service-conductors", size), work.ConductorLength is { } own ? page.Given("$.service.conductor_length", row.Label, own) : row.ReadFeet(page));
     }
 

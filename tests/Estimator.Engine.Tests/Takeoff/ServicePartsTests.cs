@@ -55,6 +55,15 @@ public sealed class ServicePartsTests
         Assert.Equal(18m, items["service-conductors-al-2"]);
     }
 
+    [Theory]
+    [InlineData(ServiceEntrance.Underground, 60)]
+    [InlineData(ServiceEntrance.Overhead, 0)]
+    public void Trench_OfAnUndergroundService_IsDugWhereTheJobSaysSo(ServiceEntrance entrance, int feet)
+    {
+        var items = Items(CodeEdition.Nec2020, new ServiceWork { Entrance = entrance, Trench = Length.FromFeet(60) });
+        Assert.Equal(feet, items.GetValueOrDefault("trench"));
+    }
+
     [Fact]
     public void Service_SaysThatItsConductorsStayLiveAndItsWaitCostsNoHours()
     {

@@ -17,6 +17,7 @@ public sealed class ServiceTests : WebContext
         { "Conductors", "Copper", s => $"{s.Metal}", "Copper" },
         { "The house is cut off by", "InPanel", s => $"{s.Disconnect}", "InPanel" },
         { "Service conductors", "30'", s => $"{s.ConductorLength?.ToFeet()}", "30" },
+        { "Trench that we dig", "60 ft", s => $"{s.Trench?.ToFeet()}", "60" },
         { "Disconnect to panel", "12 ft", s => $"{s.DisconnectToPanel?.ToFeet()}", "12" },
         { "Ground rods", "3", s => $"{s.GroundRods}", "3" },
         { "Waiting for the utility", "14", s => $"{s.UtilityWaitDays}", "14" },
@@ -31,7 +32,7 @@ public sealed class ServiceTests : WebContext
     public async Task Field_OfTheService_ReachesTheJobAndIsUndone(string label, object typed, Func<ServiceWork, string> read, string expected)
     {
         await OpenSampleAsync();
-        await Desk.EditAsync("Service", j => j with { Service = new ServiceWork { Replaces = true } }, Token);
+        await Desk.EditAsync("Service", j => j with { Service = new ServiceWork { Replaces = true, Entrance = label == "Trench that we dig" ? ServiceEntrance.Underground : ServiceEntrance.Overhead } }, Token);
         var before = Desk.Job.Service;
         var part = Render<ServicePart>();
 
