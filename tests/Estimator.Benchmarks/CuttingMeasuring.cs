@@ -24,6 +24,12 @@ internal static class CuttingMeasuring
             return 2;
         }
 
+        if (instance is not null && !File.Exists(instance))
+        {
+            Console.Error.WriteLine($"{instance}: there is no such file; an instance of the form of benchmarks/cutting is accepted.");
+            return 2;
+        }
+
         if (instance is not null)
         {
             One(instance, milliseconds * StepsAMillisecond, output);

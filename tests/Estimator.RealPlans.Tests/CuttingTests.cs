@@ -20,7 +20,7 @@ public sealed class CuttingTests
         { "coil, to 60 pieces", Short, 0m, 100, 0m },
         { "coil, more pieces", Short, 0.1m, 100, 0.2m },
         { "hs", Long, 0.03m, 35, 0.1m },
-        { "monaci", Long, 0m, 100, 0m },
+        { "monaci", Long, 0.03m, 80, 0.2m },
         { "schwerin1", Long, 0m, 100, 0m },
         { "schwerin2", Long, 0m, 100, 0m },
         { "scholl1", Long, 0m, 100, 0m },

@@ -19,9 +19,7 @@ internal sealed class CuttingSearch(CuttingModel model, StepMeter meter, Incumbe
         bool Open() => rules.LowerBound < incumbent.Price && !meter.Spent;
         if (Open())
         {
-            var whole = meter.Allow(steps / 2);
-            new SetSearch(model, meter, rules, incumbent).Run();
-            meter.Restore(whole);
+            TrySets(rules, steps / 2);
         }
 
         if (Open())
@@ -35,6 +33,12 @@ internal sealed class CuttingSearch(CuttingModel model, StepMeter meter, Incumbe
             columns.Know(incumbent.Bins);
             columns.Solve(model.Demands, model.StockLimits, int.MaxValue);
             rules.Add(columns.Worth, incumbent.Price);
+            if (Open())
+            {
+                // The new condition refutes sets that stayed open.
+                TrySets(rules, steps / 10);
+            }
+
             var diving = new Diving(model, meter, columns);
             for (var dive = 0; Open(); dive++)
             {
@@ -43,6 +47,13 @@ internal sealed class CuttingSearch(CuttingModel model, StepMeter meter, Incumbe
         }
 
         return Math.Min(rules.LowerBound, incumbent.Price);
+    }
+
+    private void TrySets(RoomRules rules, long steps)
+    {
+        var whole = meter.Allow(steps);
+        new SetSearch(model, meter, rules, incumbent).Run();
+        meter.Restore(whole);
     }
 
     private IEnumerable<Bin> Recombine(Bin[] bins, int tries)

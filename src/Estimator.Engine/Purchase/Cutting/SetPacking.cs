@@ -10,6 +10,7 @@ internal sealed class SetPacking(CuttingModel model, StepMeter meter)
     private readonly int[] _piece = [.. Enumerable.Range(0, model.Lengths.Length).SelectMany(i => Enumerable.Repeat(i, model.Demands[i]))];
     private readonly int[] _binOf = new int[model.Pieces];
     private readonly BinFilling _filling = new(model, meter);
+    private SuffixSums? _sums;
     private int[] _stock = [];
     private long[] _left = [];
     private int _bins;
@@ -37,6 +38,7 @@ internal sealed class SetPacking(CuttingModel model, StepMeter meter)
             return null;
         }
 
+        _sums ??= new SuffixSums([.. _piece.Select(i => model.Lengths[i])], model.Longest);
         Prepare(countOfStock);
         _steps = 0;
         var found = Place(0, 0);
@@ -116,14 +118,8 @@ internal sealed class SetPacking(CuttingModel model, StepMeter meter)
             return false;
         }
 
-        // What is left on a stock and shorter than every piece to come is lost.
-        var (length, shortest, lost) = (model.Lengths[_piece[piece]], model.Lengths[_piece[^1]], 0L);
-        for (var b = 0; b < _bins; b++)
-        {
-            lost += _left[b] < shortest ? _left[b] : 0;
-        }
-
-        if (lost > _slack)
+        var length = model.Lengths[_piece[piece]];
+        if (Lost(piece) > _slack)
         {
             return false;
         }
@@ -150,6 +146,18 @@ internal sealed class SetPacking(CuttingModel model, StepMeter meter)
         }
 
         return false;
+    }
+
+    // What no pieces to come can fill.
+    private long Lost(int piece)
+    {
+        var (shortest, lost) = (model.Lengths[_piece[^1]], 0L);
+        for (var b = 0; b < _bins; b++)
+        {
+            lost += _left[b] < shortest ? _left[b] : _sums!.Known ? _left[b] - _sums.Most(piece, _left[b]) : 0;
+        }
+
+        return lost;
     }
 
     private bool AsMuchLeft(int bin, int start)
