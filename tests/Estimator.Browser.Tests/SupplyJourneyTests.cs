@@ -15,8 +15,8 @@ namespace Estimator.Browser.Tests;
 public sealed class SupplyJourneyTests(RunningPages pages, ITestOutputHelper output)
 {
     private const int OfficeSeconds = 5 * 60;
-    private const string Near = "Northside Counter";
-    private const string Far = "Harbor Supply";
+    private const string Near = "Near Counter";
+    private const string Far = "Far Counter";
     private const decimal NearDelivery = 40;
     private const decimal FarDelivery = 25;
 
@@ -110,7 +110,7 @@ public sealed class SupplyJourneyTests(RunningPages pages, ITestOutputHelper out
     // All but breakers, each row a pack at its price.
     private static (string Path, List<Offer> Offers) NearFile(string folder)
     {
-        var path = Path.Combine(folder, "northside.csv");
+        var path = Path.Combine(folder, "near.csv");
         List<Offer> offers = [.. Samples.Where(o => !o.Item.StartsWith("breaker", StringComparison.Ordinal)).Select(o => o with { Supplier = Near, Note = "" })];
         File.WriteAllLines(path, offers.Select((o, i) => FormattableString.Invariant($"N-{i},{o.Item},\"=words, {o.Item}\",{o.Price.ToDollars()},PK {o.PackSize}")).Prepend("Part No,Our item,Description,Value,Per").Append("N-9999,,\"Not ours\",3.00,EA"));
         return (path, offers);
@@ -119,7 +119,7 @@ public sealed class SupplyJourneyTests(RunningPages pages, ITestOutputHelper out
     // A workbook by the thousand, dearer by a tenth.
     private static (string Path, List<Offer> Offers) FarFile(string folder)
     {
-        var path = Path.Combine(folder, "harbor.xlsx");
+        var path = Path.Combine(folder, "far.xlsx");
         using var book = new XLWorkbook();
         var sheet = book.AddWorksheet("Prices");
         foreach (var (head, c) in new[] { "Item Number", "Our item", "Net Price", "UOM", "Pack Qty" }.Select((h, i) => (h, i + 1)))
