@@ -59,7 +59,7 @@ public static class LocalRules
     }
 
     /// <summary>A rule's figure at the site.</summary>
-    internal static decimal Figure(CodeBasis code, string rule, decimal edition)
+    public static decimal Figure(CodeBasis code, string rule, decimal edition)
     {
         foreach (var amendment in code.Amendments.Where(a => a.Rule == rule && a.Value is not null && Judges(a)))
         {

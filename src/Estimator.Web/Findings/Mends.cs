@@ -56,6 +56,13 @@ public static class Mends
         "appliance-disconnect" or "ac-disconnect" or "ev-disconnect" => Piece(finding, job) is { } cut
             ? new Mend("Add a disconnect", $"{EquipmentWords.Of(cut)}: a disconnect in sight", j => EquipmentActs.With(j, cut.Id, e => e with { Disconnect = DisconnectPlace.WithinSight }))
             : null,
+        "conductor-to-breaker" or "required-circuits" when job.Pins.Circuits.Any(c => finding.Where.Contains(c.Id) && c.BreakerA is not null) => new Mend(
+            "Size the breaker", "Breaker as the circuit asks", j => j with { Pins = j.Pins with { Circuits = [.. j.Pins.Circuits.Select(c => finding.Where.Contains(c.Id) ? c with { BreakerA = null } : c)] } }),
+        "service-least" => job.Panels.FirstOrDefault(p => finding.Where.Contains(p.Id)) is { Existing: false } main
+            ? new Mend("Take the least size", $"{PanelActs.Name(main)}: the least size of a service", j => PanelActs.With(j, main.Id, p => p with { RatingA = Current.FromAmperes(LocalRules.Figure(j.Code, finding.Code, LoadRules.ServiceLeast.Number())) }))
+            : null,
+        "emergency-disconnect" or "service-outdoors" when job.Service is null => new Mend(
+            "State the work on the service", "Work on the service, as the edition has it", j => j with { Service = new ServiceWork() }),
         "building-supply" => Supplied(finding, job) is { } room
             ? new Mend("Hang a panel in it", $"{RoomActs.Name(room)}: a panel, fed from the house", j => PanelActs.AddIn(j, Guid.NewGuid().ToString("N")[..8], room.Id, BurialRules.PanelLeast(int.MaxValue).Number()))
             : null,

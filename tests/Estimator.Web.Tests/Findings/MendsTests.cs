@@ -100,6 +100,43 @@ public sealed class MendsTests
         Assert.Equal(JobFile.Write(job), JobFile.Write(JobEditing.Apply(mended, JobEditing.Inverse(edit)).Job));
     }
 
+    [Fact]
+    public void For_LaundryPinnedTo15Amperes_SizesTheBreaker()
+    {
+        var job = Situations.Of("furnace_with_gfci_receptacle", CodeEdition.Nec2023) is var utility ? utility with
+        {
+            Equipment = [],
+            Levels = [utility.Levels[0] with { Rooms = [utility.Levels[0].Rooms[0] with { Kind = RoomKind.Laundry, Counts = [new DeviceCount { Kind = DeviceKind.DuplexReceptacle, Count = 1 }] }] }],
+            Pins = new Pins { Circuits = [new PinnedCircuit { Id = "laundry", Panel = "P1", BreakerA = Engine.Measures.Current.FromAmperes(15), Outlets = ["R1/duplex_receptacle-1"] }] },
+        } : utility;
+
+        var mended = Mends.For(Findings(job).First(f => f.Code == "required-circuits"), job)!.Change(job);
+
+        Assert.DoesNotContain(Findings(mended), f => f.Code == "required-circuits");
+    }
+
+    [Theory]
+    [InlineData(CodeEdition.Nec2023, "emergency-disconnect")]
+    [InlineData(CodeEdition.Nec2026, "service-outdoors")]
+    public void For_NewPanelOfAnUnstatedService_StatesTheWork(CodeEdition edition, string code)
+    {
+        var job = Situations.Of("new_panel_of_an_unstated_service", edition);
+
+        var mended = Mends.For(Findings(job).First(f => f.Code == code), job)!.Change(job);
+
+        Assert.DoesNotContain(Findings(mended), f => f.Code == code);
+    }
+
+    [Fact]
+    public void For_ServiceOf60Amperes_TakesTheLeastSize()
+    {
+        var job = Situations.Of("new_panel_of_an_unstated_service", CodeEdition.Nec2017) is var made ? made with { Panels = [made.Panels[0] with { RatingA = Engine.Measures.Current.FromAmperes(60) }] } : made;
+
+        var mended = Mends.For(Findings(job).First(f => f.Code == "service-least"), job)!.Change(job);
+
+        Assert.Equal(100m, mended.Panels[0].RatingA.ToAmperes());
+    }
+
     [Theory]
     [InlineData("panel_in_closet", "panel-place")]
     [InlineData("panel_in_bathroom", "panel-place")]
