@@ -141,7 +141,7 @@ public sealed class JourneyTests(RunningPages pages, ITestOutputHelper output)
         }
 
         await visit.GoAsync("/");
-        await hands.ClickAsync(page.GetByRole(AriaRole.Link, new() { Name = "Order" }).First);
+        await hands.ClickAsync(page.GetByRole(AriaRole.Link, new() { Name = "Buy", Exact = true }).First);
         var total = page.GetByRole(AriaRole.Table, new() { Name = "What to buy" }).Locator("tfoot button");
         foreach (var job in jobs)
         {

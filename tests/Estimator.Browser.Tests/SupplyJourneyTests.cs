@@ -55,7 +55,7 @@ public sealed class SupplyJourneyTests(RunningPages pages, ITestOutputHelper out
         await ReadAsync(visit, hands, Far, far.Path, far.Offers.Count, () => Task.CompletedTask);
 
         await visit.GoAsync("/");
-        await hands.ClickAsync(page.GetByRole(AriaRole.Link, new() { Name = "Order", Exact = true }).First);
+        await hands.ClickAsync(page.GetByRole(AriaRole.Link, new() { Name = "Buy", Exact = true }).First);
         foreach (var job in jobs)
         {
             await hands.ClickAsync(page.Locator($"input[data-job='{job}']"));

@@ -115,7 +115,7 @@ internal sealed class OrderSheet
         foreach (var line in _plan.Lines.Where(l => l.FromStock > 0))
         {
             var unit = line.Unit == "foot" ? "ft" : "ea";
-            _page.Across(_row++, 2, Last, string.Create(CultureInfo.InvariantCulture, $"Take from the shelf: {line.FromStock:0.#} {unit} of {line.Description}."), _page.Styles.Note);
+            _page.Across(_row++, 2, Last, string.Create(CultureInfo.InvariantCulture, $"Not bought, since it is on the shelf or ordered: {line.FromStock:0.#} {unit} of {line.Description}."), _page.Styles.Note);
         }
     }
 

@@ -19,6 +19,7 @@ public sealed class FramingMap
 
     private readonly FramedHouse _house;
     private readonly Trenches _trenches;
+    private readonly UndergroundWays _underground;
     private readonly ImmutableArray<OverheadRegion> _over;
     private readonly Dictionary<(int Level, bool AboveSills), WallGraph> _walls = [];
     private readonly int _plate;
@@ -31,6 +32,7 @@ public sealed class FramingMap
     {
         _house = house;
         _trenches = new Trenches(house);
+        _underground = new UndergroundWays(this, _trenches);
         _over = [.. house.Levels.Select(l => new OverheadRegion(house, l, l.JoistsAlongX))];
         _plate = PracticeDefaults.PlateThickness.Inches().ToSixteenths();
         _lowRun = WiringSettings.LowRunHeight.Inches().ToSixteenths();
@@ -49,7 +51,7 @@ public sealed class FramingMap
         switch (way)
         {
             case RunWay.Underground:
-                length = ThroughTrench(a, b, _trenches.Between(a.Room, b.Room)!);
+                length = _underground.LengthOf(a, b);
                 return true;
             case RunWay.AlongWalls when CanBore(a, b) && Walls(a, b).TryWay(a, b, out var along, out var corners):
                 length = new WayLength(along, Math.Abs(a.Height - b.Height), along / StudSpacing(a.Level) + corners * _cornerStuds);
@@ -74,43 +76,12 @@ public sealed class FramingMap
             throw new ArgumentException($"There is no way {way} between these places.", nameof(way));
         }
 
-        return way is RunWay.Underground ? Buried(a, b, page) : new PathExplaining(_house, page).Explain(way switch
+        return way is RunWay.Underground ? _underground.PathFor(a, b, page) : new PathExplaining(_house, page).Explain(way switch
         {
             RunWay.AlongWalls => AlongWalls(a, b),
             RunWay.Underfloor => BelowFloor(a, b),
             _ => Overhead(a, b),
         });
-    }
-
-    private WayLength ThroughTrench(Placement a, Placement b, Trench trench)
-    {
-        var (from, to) = (Inside(a, trench.From).Length, Inside(trench.To, b).Length);
-        return new WayLength(from.Horizontal + trench.Length + to.Horizontal, from.Vertical + to.Vertical, from.Bores + to.Bores + (int)BurialRules.WallHoles.Number());
-    }
-
-    // Inside a building the way to its trench is the shorter one.
-    private (RunWay Way, WayLength Length) Inside(Placement a, Placement b)
-    {
-        TryWay(a, b, RunWay.Overhead, out var over);
-        return TryWay(a, b, RunWay.AlongWalls, out var along) && along.Horizontal + along.Vertical < over.Horizontal + over.Vertical ? (RunWay.AlongWalls, along) : (RunWay.Overhead, over);
-    }
-
-    private RunPath Buried(Placement a, Placement b, PageWriter page)
-    {
-        var trench = _trenches.Explained(_trenches.Between(a.Room, b.Room)!, page);
-        var (from, to) = (PathFor(a, trench.From, Inside(a, trench.From).Way, page), PathFor(trench.To, b, Inside(trench.To, b).Way, page));
-        var dug = _trenches.LengthOf(trench, page);
-        return new RunPath
-        {
-            Way = RunWay.Underground,
-            Turns = [.. from.Turns, .. to.Turns],
-            Horizontal = page.Compute(Operation.Sum, "way-horizontal", "Through both buildings and the trench", Unit.Length, from.Horizontal, dug, to.Horizontal),
-            Vertical = page.Compute(Operation.Sum, "way-rises", "Rises and drops in both buildings", Unit.Length, from.Vertical, to.Vertical),
-            AlongMembers = page.Compute(Operation.Sum, "way-along", "Part of the way along members", Unit.Length, from.AlongMembers, to.AlongMembers),
-            Bores = page.Compute(Operation.Sum, "way-bores", "Holes to bore", Unit.Each, from.Bores, to.Bores, BurialRules.WallHoles.Read(page, Unit.Each)),
-            Trench = dug,
-            Bridged = from.Bridged || to.Bridged,
-        };
     }
 
     private PathDraft AlongWalls(Placement a, Placement b)

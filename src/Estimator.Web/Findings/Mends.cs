@@ -13,7 +13,7 @@ namespace Estimator.Web.Findings;
 public static class Mends
 {
     /// <summary>The mend of a finding; null where it takes more than one step or a decision of the user.</summary>
-    public static Mend? For(Finding finding, Job job) => OfRooms(finding, job) ?? OfPower(finding, job) ?? OfSwitches(finding, job);
+    public static Mend? For(Finding finding, Job job) => OfRooms(finding, job) ?? OfPower(finding, job) ?? OfSwitches(finding, job) ?? TrialMends.For(finding, job);
 
     private static Mend? OfRooms(Finding finding, Job job) => finding.Code switch
     {
@@ -45,6 +45,9 @@ public static class Mends
         "voltage-drop" => new Mend(
             "Take thicker cable", "Thicker cable where the voltage drop passes what is advised",
             j => j with { Practice = j.Practice with { BranchVoltageDropPercent = Percent.FromHundredths(PracticeDefaults.BranchVoltageDropPercent.Number()) } }),
+        "conduit-in-finished-walls" => new Mend(
+            "Take flexible cable there", "Finished rooms: wired in metal-clad cable",
+            j => j with { Levels = [.. j.Levels.Select(l => l with { Rooms = [.. l.Rooms.Select(r => r.Walls is WallState.Finished ? r with { WiringMethod = WiringMethod.Mc } : r)] })] }),
         "permissible-loads" or "heating-circuit" => Piece(finding, job) is { } piece
             ? new Mend("Give it its own circuit", $"{EquipmentWords.Of(piece)}: a circuit of its own", j => EquipmentActs.With(j, piece.Id, e => e with { OwnCircuit = true }))
             : null,

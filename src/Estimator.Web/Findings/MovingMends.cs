@@ -1,12 +1,7 @@
-using System.Collections.Immutable;
 using System.Text.Json;
-using Estimator.Engine;
-using Estimator.Engine.Catalogue;
 using Estimator.Engine.Findings;
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
-using Estimator.Engine.Wiring;
-using Estimator.Web.Catalogues;
 using Estimator.Web.Jobs;
 using Estimator.Web.Panels;
 
@@ -15,10 +10,8 @@ namespace Estimator.Web.Findings;
 /// <summary>Moves a device or a panel to the nearest place where its finding stands no more. Each place is tried by working the house out with it.</summary>
 internal static class MovingMends
 {
-    private const int MostTried = 48;
     private static readonly Length Step = Length.FromFeet(2);
     private static readonly Length FromCorner = Length.FromInches(6);
-    private static readonly Lazy<PartsCatalogue> Parts = new(() => CatalogueShelf.BuiltIn().Parts);
 
     // Where panels usually hang: common practice, no source.
     private static readonly RoomKind[] PanelRooms = [RoomKind.Utility, RoomKind.Garage, RoomKind.Basement, RoomKind.Laundry, RoomKind.Storage, RoomKind.Hall, RoomKind.Foyer, RoomKind.Family];
@@ -30,13 +23,13 @@ internal static class MovingMends
         {
             if (room.Placed.FirstOrDefault(p => finding.Where.Contains(p.Id)) is { } placed)
             {
-                return new Mend("Move it", $"{placed.Id}: moved", j => Try(j, finding, Spots(room, placed.Kind, placed.Wall).Select(s => Placed(j, room.Id, placed with { Wall = s.Wall, At = s.At }))));
+                return new Mend("Move it", $"{placed.Id}: moved", j => Trial.First(j, finding, Spots(room, placed.Kind, placed.Wall).Select(s => Placed(j, room.Id, placed with { Wall = s.Wall, At = s.At }))));
             }
 
             if (room.Counts.FirstOrDefault(c => finding.Where.Any(w => w.StartsWith($"{room.Id}/{JsonNamingPolicy.SnakeCaseLower.ConvertName(c.Kind.ToString())}-", StringComparison.Ordinal))) is { } count)
             {
                 var device = new PlacedDevice { Id = Guid.NewGuid().ToString("N")[..8], Kind = count.Kind, Serves = count.Serves };
-                return new Mend("Move it", $"{RoomActs.Name(room)}: moved", j => Try(j, finding, Spots(room, count.Kind, null).Select(s => Placed(Fewer(j, room.Id, count), room.Id, device with { Wall = s.Wall, At = s.At }))));
+                return new Mend("Move it", $"{RoomActs.Name(room)}: moved", j => Trial.First(j, finding, Spots(room, count.Kind, null).Select(s => Placed(Fewer(j, room.Id, count), room.Id, device with { Wall = s.Wall, At = s.At }))));
             }
         }
 
@@ -45,21 +38,9 @@ internal static class MovingMends
 
     /// <summary>Hangs the panel that a finding names elsewhere.</summary>
     internal static Mend? Panel(Finding finding, Job job) => job.Panels.FirstOrDefault(p => finding.Where.Contains(p.Id)) is { Existing: false } panel
-        ? new Mend("Hang it where it may hang", $"{PanelActs.Name(panel)}: hung elsewhere", j => Try(j, finding, Rooms(j, panel.Room).SelectMany(r => Spots(r, null, panel.Room == r.Id ? panel.Wall : null)
+        ? new Mend("Hang it where it may hang", $"{PanelActs.Name(panel)}: hung elsewhere", j => Trial.First(j, finding, Rooms(j, panel.Room).SelectMany(r => Spots(r, null, panel.Room == r.Id ? panel.Wall : null)
             .Select(s => PanelActs.With(j, panel.Id, p => p with { Room = r.Id, Wall = s.Wall, At = null })))))
         : null;
-
-    // What was found is gone, not just less sure, and nothing that is asked for came in its place.
-    private static Job Try(Job job, Finding finding, IEnumerable<Job> places)
-    {
-        var most = Mandatory(Found(job)) - (finding.Severity is Severity.Mandatory ? 1 : 0);
-        return places.Take(MostTried).FirstOrDefault(moved => Found(moved) is var found
-            && Mandatory(found) <= most && !found.Any(f => f.Code == finding.Code && f.Severity is not Severity.Note && f.Where.Intersect(finding.Where).Any())) ?? job;
-    }
-
-    private static int Mandatory(ImmutableArray<Finding> findings) => findings.Count(f => f.Severity is Severity.Mandatory);
-
-    private static ImmutableArray<Finding> Found(Job job) => JobEstimate.Compute(job, Parts.Value, SearchDepth.Quick).Findings;
 
     private static IEnumerable<Room> Rooms(Job job, string first) => RoomActs.All(job).Where(r => r.Id == first || PanelRooms.Contains(r.Kind))
         .OrderBy(r => r.Id != first).ThenBy(r => Array.IndexOf(PanelRooms, r.Kind));

@@ -81,6 +81,8 @@ public sealed class MendsTests
         { "tub_receptacle_25_in_from_edge", CodeEdition.Nec2023, "tub-zone" },
         { "tub_switch_over_it", CodeEdition.Nec2023, "switch-at-tub" },
         { "alarm_4_ft_from_range", CodeEdition.Nec2020, "alarm-near-cooking" },
+        { "kitchen_with_one_receptacle", CodeEdition.Nec2023, "required-circuits" },
+        { "subpanel_400_ft_away", CodeEdition.Nec2023, "feeder-drop" },
         { "knob_and_tube", CodeEdition.Nec2023, "old-wiring" },
     };
 
@@ -113,6 +115,54 @@ public sealed class MendsTests
         var mended = Mends.For(Findings(job).First(f => f.Code == "required-circuits"), job)!.Change(job);
 
         Assert.DoesNotContain(Findings(mended), f => f.Code == "required-circuits");
+    }
+
+    [Fact]
+    public void For_FeederThatCarriesTooLittle_TakesALargerOne()
+    {
+        var job = Situations.Of("subpanel_30_ft_away", CodeEdition.Nec2023) is var near ? near with { Equipment = [near.Equipment[0] with { LoadVa = Engine.Measures.Power.FromVoltAmperes(19_200) }] } : near;
+
+        var mended = Mends.For(Findings(job).First(f => f.Code == "feeder-load"), job)!.Change(job);
+
+        Assert.DoesNotContain(Findings(mended), f => f.Code == "feeder-load");
+    }
+
+    // 30 by 30 ft are 2700 VA of lights and receptacles by area, and one circuit of 20 A carries 2400, NEC 210.11(A).
+    [Fact]
+    public void For_FloorThatOneCircuitCannotCarry_PutsFewerOutletsOnEach()
+    {
+        var side = Engine.Measures.Length.FromFeet(30);
+        var job = Situations.Of("bedroom_dark", CodeEdition.Nec2023) is var dark ? dark with
+        {
+            Levels = [dark.Levels[0] with { Rooms = [dark.Levels[0].Rooms[0] with { Kind = RoomKind.Family, Size = new RectangleSize(side, side), Counts = [new DeviceCount { Kind = DeviceKind.DuplexReceptacle, Count = 2 }] }] }],
+        } : dark;
+
+        var mended = Mends.For(Findings(job).First(f => f.Code == "general-circuits"), job)!.Change(job);
+
+        Assert.DoesNotContain(Findings(mended), f => f.Code == "general-circuits");
+    }
+
+    [Fact]
+    public void For_BoxThatIsTooFull_FindsAnotherWayForSome()
+    {
+        var full = Enumerable.Range(0, 400).Select(Estimator.TestKit.Houses.HouseGen.Number).Select(j => (Job: j, Finding: Findings(j).FirstOrDefault(f => f.Code == "box-fill"))).Where(x => x.Finding is not null).ToList();
+        Assert.NotEmpty(full);
+
+        var mended = full.Count(x => Mends.For(x.Finding!, x.Job)!.Change(x.Job) is var job && !Findings(job).Any(f => f.Code == "box-fill" && f.Where.SequenceEqual(x.Finding!.Where)));
+
+        Assert.True(mended > 0, $"{full.Count} boxes, {mended} mended");
+    }
+
+    [Fact]
+    public void For_ServiceThatCarriesTooLittle_TakesALargerOne()
+    {
+        var job = Situations.Of("new_panel_of_an_unstated_service", CodeEdition.Nec2017);
+        job = job with { Equipment = [.. Enumerable.Range(1, 4).Select(i => new Equipment { Id = $"E{i}", Kind = EquipmentKind.EvCharger, Room = "R1", LoadVa = Engine.Measures.Power.FromVoltAmperes(19_200) })] };
+
+        var mended = Mends.For(Findings(job).First(f => f.Code == "service-load"), job)!.Change(job);
+
+        Assert.True(mended.Panels[0].RatingA > job.Panels[0].RatingA);
+        Assert.DoesNotContain(Findings(mended), f => f.Code == "service-load");
     }
 
     [Theory]
