@@ -37,7 +37,7 @@ public sealed record PriceFileHead(int HeadingRow, ImmutableArray<string> Headin
     public ColumnMatching Start(ColumnMatching remembered)
     {
         ArgumentNullException.ThrowIfNull(remembered);
-        return remembered.Headings.Count > 0 && remembered.Headings.Values.All(h => Headings.Contains(h, StringComparer.Ordinal)) ? remembered : ColumnGuess.Of(Headings);
+        return remembered.Headings.Count > 0 && remembered.Headings.Values.All(h => ColumnMatching.IsSaid(h) || Headings.Contains(h, StringComparer.Ordinal)) ? remembered : ColumnGuess.Of(Headings);
     }
 
     private static ImmutableArray<string> Named(string[] cells, int width)

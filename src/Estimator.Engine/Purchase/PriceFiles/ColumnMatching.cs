@@ -6,6 +6,15 @@ namespace Estimator.Engine.Purchase.PriceFiles;
 /// <param name="Headings">The heading of each column that the file has.</param>
 public sealed record ColumnMatching(ImmutableSortedDictionary<PriceColumn, string> Headings)
 {
+    /// <summary>Stands for a heading of <see cref="PriceColumn.PricedBy"/>: each price is for the whole pack.</summary>
+    public const string ByThePack = "(the pack, in every row)";
+
+    /// <summary>Stands for a heading of <see cref="PriceColumn.PricedBy"/>: each price is for one piece or one foot.</summary>
+    public const string ByThePiece = "(one piece or one foot, in every row)";
+
+    /// <summary>Whether it is no heading of a file, and stands for what a person said of every row.</summary>
+    public static bool IsSaid(string heading) => heading is ByThePack or ByThePiece;
+
     /// <summary>No column is matched.</summary>
     public static ColumnMatching None { get; } = new(ImmutableSortedDictionary<PriceColumn, string>.Empty);
 
@@ -21,6 +30,11 @@ public sealed record ColumnMatching(ImmutableSortedDictionary<PriceColumn, strin
             if (!Headings.ContainsKey(PriceColumn.Price))
             {
                 return "No column is matched with the price. Choose the heading under which the price stands.";
+            }
+
+            if (Headings.ContainsKey(PriceColumn.PackSize) && !Headings.ContainsKey(PriceColumn.PricedBy))
+            {
+                return "The file has packs, and nothing says what a price is for. Choose the pack, or one piece or foot, or the heading that says it row by row.";
             }
 
             return Headings.ContainsKey(PriceColumn.Item) || Headings.ContainsKey(PriceColumn.Number) || Headings.ContainsKey(PriceColumn.Gtin)

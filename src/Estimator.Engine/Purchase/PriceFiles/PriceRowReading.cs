@@ -11,6 +11,7 @@ public sealed class PriceRowReading
     private readonly ColumnMatching _matching;
     private readonly Dictionary<PriceColumn, int> _at = [];
     private readonly DateOnly? _dayZero;
+    private readonly bool _byThePack;
     private readonly Dictionary<string, Parsed<PriceUnit>> _units = new(StringComparer.Ordinal);
 
     /// <summary>Prepares the reading.</summary>
@@ -22,6 +23,7 @@ public sealed class PriceRowReading
         ArgumentNullException.ThrowIfNull(headings);
         ArgumentNullException.ThrowIfNull(matching);
         (_matching, _dayZero) = (matching, dayZero);
+        _byThePack = matching.Headings.GetValueOrDefault(PriceColumn.PricedBy) == ColumnMatching.ByThePack;
         foreach (var (column, heading) in matching.Headings)
         {
             for (var i = 0; i < headings.Count && !_at.ContainsKey(column); i++)
@@ -77,7 +79,8 @@ public sealed class PriceRowReading
             Wrong(PriceColumn.Price, "Found no price; a price in dollars is accepted.");
         }
 
-        var unit = Unit(Text(PriceColumn.PricedBy));
+        var unit = _byThePack && Text(PriceColumn.PackSize).Length > 0 && PriceCell.Pack(Text(PriceColumn.PackSize)) is { Ok: true } whole
+            ? Parsed<PriceUnit>.Success(new PriceUnit(whole.Value, true)) : Unit(Text(PriceColumn.PricedBy));
         if (!unit.Ok)
         {
             Wrong(PriceColumn.PricedBy, unit.Problem);

@@ -31,6 +31,27 @@ public sealed class PricePreviewTests
         Assert.Equal((PackChangeKind.New, size, (decimal)dollars), (change.Kind, change.PackSize, change.New!.Value.ToDollars()));
     }
 
+    // A coil of 250 ft at 103.125, or 250 ft at 0.4125 each.
+    [Theory]
+    [InlineData(ColumnMatching.ByThePack, "103.125", "250")]
+    [InlineData(ColumnMatching.ByThePiece, "0.4125", "250")]
+    public void Of_PacksWithoutAColumnOfUnits_AreReadAsThePersonSays(string said, string price, string pack)
+    {
+        var reading = new PriceRowReading(["Id", "Price", "Pack"], Bare.With(PriceColumn.PricedBy, said), dayZero: null);
+        var row = reading.Read(2, [Cable, price, pack]).Row!;
+        var change = Assert.Single(PricePreview.Of([row], ItemLinks.None, [], Catalogues.Shipped).Changes);
+        Assert.Equal((250, 103.125m), (change.PackSize, change.New!.Value.ToDollars()));
+    }
+
+    [Fact]
+    public void Missing_PacksAndNothingThatSaysWhatAPriceIsFor_IsAsked()
+    {
+        Assert.Contains("what a price is for", Bare.Missing!, StringComparison.Ordinal);
+        Assert.Null(Bare.With(PriceColumn.PricedBy, ColumnMatching.ByThePack).Missing);
+    }
+
+    private static ColumnMatching Bare { get; } = ColumnMatching.None.With(PriceColumn.Item, "Id").With(PriceColumn.Price, "Price").With(PriceColumn.PackSize, "Pack");
+
     [Fact]
     public void Of_PricesOfBefore_TellsWhatRisesAndWhatIsGone()
     {
