@@ -123,7 +123,8 @@ public sealed class OrderStore
     {
         await using (var db = await _contexts.CreateDbContextAsync(token))
         {
-            var row = await Whole(db.Orders).SingleOrDefaultAsync(r => r.Id == id, token) ?? throw new ArgumentException($"There is no order {id}.", nameof(id));
+            // In one query, so that version and events are of one moment.
+            var row = await Whole(db.Orders).AsSingleQuery().SingleOrDefaultAsync(r => r.Id == id, token) ?? throw new ArgumentException($"There is no order {id}.", nameof(id));
             if (row.Version != version)
             {
                 return new Saving<StoredOrder>(false, OrderRows.Order(row));
@@ -147,8 +148,8 @@ public sealed class OrderStore
     private async Task<ImmutableArray<StoredOrder>> ReadAsync(Func<IQueryable<OrderRow>, IQueryable<OrderRow>> which, CancellationToken token)
     {
         await using var db = await _contexts.CreateDbContextAsync(token);
-        return [.. (await which(Whole(db.Orders.AsNoTracking())).OrderByDescending(r => r.Id).ToListAsync(token)).Select(OrderRows.Order)];
+        return [.. (await which(Whole(db.Orders.AsNoTracking()).AsSplitQuery()).OrderByDescending(r => r.Id).ToListAsync(token)).Select(OrderRows.Order)];
     }
 
-    private static IQueryable<OrderRow> Whole(IQueryable<OrderRow> rows) => rows.Include(r => r.Jobs).Include(r => r.Lines).Include(r => r.Events).AsSplitQuery();
+    private static IQueryable<OrderRow> Whole(IQueryable<OrderRow> rows) => rows.Include(r => r.Jobs).Include(r => r.Lines).Include(r => r.Events);
 }
