@@ -29,4 +29,17 @@ public sealed record FramedHouse
 
     /// <summary>Page of the explanation book that holds the facts of the user's figures.</summary>
     public required ExplanationPage Page { get; init; }
+
+    /// <summary>The building of a room by its index in the job; -1 for the house.</summary>
+    /// <param name="room">Index of the room.</param>
+    public int BuildingOf(int room)
+    {
+        var building = Job.Buildings.Length - 1;
+        while (building >= 0 && Job.Buildings[building].Id != Rooms[room].Source.Building)
+        {
+            building--;
+        }
+
+        return building;
+    }
 }

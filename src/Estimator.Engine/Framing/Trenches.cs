@@ -14,16 +14,13 @@ internal sealed class Trenches(FramedHouse house)
 {
     private readonly Dictionary<(int, int), Trench?> _between = [];
 
-    /// <summary>The building of a room by its index in the job; -1 for the house.</summary>
-    internal int BuildingOf(int room) => house.Rooms[room].Source.Building is { } id ? house.Job.Buildings.ToList().FindIndex(b => b.Id == id) : -1;
-
     /// <summary>Whether two rooms are in one building.</summary>
     internal bool Together(int a, int b) => house.Rooms[a].Source.Building == house.Rooms[b].Source.Building;
 
     /// <summary>The ditch between the buildings of two rooms; null where they are in one, or one of the two has no walls.</summary>
     internal Trench? Between(int roomA, int roomB)
     {
-        var (a, b) = (BuildingOf(roomA), BuildingOf(roomB));
+        var (a, b) = (house.BuildingOf(roomA), house.BuildingOf(roomB));
         if (a == b)
         {
             return null;
@@ -78,7 +75,7 @@ internal sealed class Trenches(FramedHouse house)
 
     private List<FramedRoom> AtGrade(int building)
     {
-        var rooms = house.Rooms.Where(r => BuildingOf(r.Index) == building && r.Source.Kind is not (RoomKind.Outdoors or RoomKind.Void)).ToList();
+        var rooms = house.Rooms.Where(r => house.BuildingOf(r.Index) == building && r.Source.Kind is not (RoomKind.Outdoors or RoomKind.Void)).ToList();
         var levels = rooms.Select(r => house.Levels[r.Level]).Distinct().ToList();
         var grade = levels.Where(l => !l.Source.Basement).DefaultIfEmpty(levels.FirstOrDefault()).MinBy(l => l?.Index ?? 0);
         return [.. rooms.Where(r => r.Level == grade?.Index)];

@@ -72,7 +72,7 @@ internal static class References
 
     private static void Fits(Job job, Opening opening, string path, ProblemList problems)
     {
-        if (opening.Wall is not { } spot || Find(job, opening.Room) is not { } room || RoomValidation.Sides(room) is var sides && (spot.Side < 1 || spot.Side > sides.Length))
+        if (opening.Wall is not { } spot || Find(job, opening.Room) is not { } room || RoomSides.Of(room) is var sides && (spot.Side < 1 || spot.Side > sides.Length))
         {
             return;
         }
@@ -131,7 +131,7 @@ internal static class References
     {
         if (spot is not null && Find(job, roomId) is { } room)
         {
-            RoomValidation.Wall(spot, RoomValidation.Sides(room), path, problems);
+            RoomValidation.Wall(spot, RoomSides.Of(room), path, problems);
         }
     }
 

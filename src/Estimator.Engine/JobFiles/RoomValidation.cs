@@ -20,7 +20,7 @@ internal static class RoomValidation
             return;
         }
 
-        var sides = Sides(room);
+        var sides = RoomSides.Of(room);
         foreach (var (placed, d) in room.Placed.Select((x, i) => (x, i)))
         {
             if (placed.At is null == placed.Wall is null)
@@ -38,17 +38,6 @@ internal static class RoomValidation
             problems.Length($"{path}.counters[{c}].depth", counter.Depth, Length.FromInches(1), Length.FromFeet(30));
             Wall(counter.Wall, sides, $"{path}.counters[{c}].wall", problems);
         }
-    }
-
-    /// <summary>Lengths of a room's sides in the user's order.</summary>
-    internal static ImmutableArray<Length> Sides(Room room)
-    {
-        if (room.Size is { } size)
-        {
-            return [size.Width, size.Depth, size.Width, size.Depth];
-        }
-
-        return [.. room.Corners.Select((c, i) => Apart(c, room.Corners[(i + 1) % room.Corners.Length]))];
     }
 
     /// <summary>Checks a spot on a wall.</summary>
@@ -115,11 +104,5 @@ internal static class RoomValidation
         }
 
         return inside;
-    }
-
-    private static Length Apart(GridPoint a, GridPoint b)
-    {
-        var (from, to) = (Outlines.Snap(a), Outlines.Snap(b));
-        return Length.FromSixteenths(from.StraightDistanceTo(to));
     }
 }

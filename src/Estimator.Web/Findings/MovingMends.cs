@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Estimator.Engine.Findings;
 using Estimator.Engine.House;
+using Estimator.Engine.JobFiles;
 using Estimator.Engine.Measures;
 using Estimator.Web.Jobs;
 using Estimator.Web.Panels;
@@ -51,7 +52,7 @@ internal static class MovingMends
 
     private static IEnumerable<WallSpot> Walls(Room room)
     {
-        var sides = Sides(room);
+        var sides = RoomSides.Of(room);
         for (var side = 0; side < sides.Length; side++)
         {
             for (var offset = FromCorner; offset < sides[side]; offset += Step)
@@ -60,10 +61,6 @@ internal static class MovingMends
             }
         }
     }
-
-    private static Length[] Sides(Room room) => room.Size is { } size
-        ? [size.Width, size.Depth, size.Width, size.Depth]
-        : [.. room.Corners.Select((c, i) => room.Corners[(i + 1) % room.Corners.Length] is var d ? Length.FromSixteenths(new PlanPoint(c.X.ToSixteenths(), c.Y.ToSixteenths()).StraightDistanceTo(new PlanPoint(d.X.ToSixteenths(), d.Y.ToSixteenths()))) : Length.Zero)];
 
     // Points of a grid over a rectangle that has a place; a polygon's are too many to be sure of.
     private static IEnumerable<GridPoint> Ceiling(Room room)

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Estimator.Engine.Findings;
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
@@ -13,15 +12,14 @@ internal static class TrialMends
 {
     private const int FewestOutlets = 1;
 
-    // Voltage drop in percent from which conductors are thickened: common practice, no source.
-    private static readonly ImmutableArray<decimal> Drops = [3m, 2.5m, 2m, 1.5m, 1m];
+    private const decimal DropStep = 0.5m;
 
     internal static Mend? For(Finding finding, Job job) => finding.Code switch
     {
         "general-circuits" => new Mend("Put fewer outlets on a circuit", "Fewer outlets on a general circuit", j => Trial.First(j, finding, FewerOutlets(j))),
         "box-fill" => new Mend("Wire it another way", "Feeds that leave more room in the box", j => Trial.First(j, finding, OtherFeeds(j))),
         "drop-together" => new Mend("Take thicker cable", "Thicker cable where the voltage drop passes what is advised", j => Trial.First(
-            j, finding, Drops.Select(d => j with { Practice = j.Practice with { BranchVoltageDropPercent = Percent.FromHundredths(d) } }))),
+            j, finding, Drops().Select(d => j with { Practice = j.Practice with { BranchVoltageDropPercent = Percent.FromHundredths(d) } }))),
         "feeder-load" or "feeder-drop" => Panel(finding, job) is { } fed
             ? new Mend("Take a larger feeder", $"{PanelActs.Name(fed)}: a larger feeder", j => Trial.First(j, finding, Larger(fed, FeederSizes).Select(a => PanelActs.With(j, fed.Id, p => p with { RatingA = a }))))
             : null,
@@ -33,6 +31,15 @@ internal static class TrialMends
             : null,
         _ => null,
     };
+
+    // From what is advised down.
+    private static IEnumerable<decimal> Drops()
+    {
+        for (var drop = PracticeDefaults.BranchVoltageDropPercent.Number(); drop > 0; drop -= DropStep)
+        {
+            yield return drop;
+        }
+    }
 
     private static IEnumerable<Job> FewerOutlets(Job job)
     {

@@ -37,7 +37,7 @@ internal static class GroupForming
             kind,
             zoned && NeedsGroundFault(layout, drafts, boxes),
             zoned ? zones[drafts[boxes[0]].Place.Room] : -1,
-            BuildingOf(layout, drafts[boxes[0]].Place.Room),
+            layout.House.BuildingOf(drafts[boxes[0]].Place.Room),
             kind is CircuitKind.Individual ? boxes[0] : -1);
     }
 
@@ -51,12 +51,9 @@ internal static class GroupForming
     private static int NearestPanel(HouseLayout layout, int room, int box, WayCosts costs)
     {
         var open = PanelsOpen(layout).ToList();
-        var there = open.Where(p => BuildingOf(layout, layout.Panels[p].Place.Room) == BuildingOf(layout, room)).ToList();
+        var there = open.Where(p => layout.House.BuildingOf(layout.Panels[p].Place.Room) == layout.House.BuildingOf(room)).ToList();
         return (there.Count > 0 ? there : open).MinBy(p => costs.Best(costs.PanelNode(p), box, FeedCable.Reference).CostE4);
     }
-
-    private static int BuildingOf(HouseLayout layout, int room) =>
-        layout.House.Rooms[room].Source.Building is { } id ? layout.House.Job.Buildings.ToList().FindIndex(b => b.Id == id) : -1;
 
     // Panels that take new circuits; all of them where none does.
     private static IEnumerable<int> PanelsOpen(HouseLayout layout) =>
