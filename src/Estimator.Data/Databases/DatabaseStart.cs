@@ -18,7 +18,11 @@ public sealed class DatabaseStart
     {
         if (_address.File is not { } file)
         {
-            await MigrateAsync(token);
+            await using (await ServerStartLock.TakeAsync(_contexts, token))
+            {
+                await MigrateAsync(token);
+            }
+
             return;
         }
 

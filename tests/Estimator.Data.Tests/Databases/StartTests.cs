@@ -14,7 +14,7 @@ public abstract class StartTests(TestDatabase database)
     [Fact]
     public async Task Run_ByManyAtTheSameTime_MakesTheDatabaseOnce()
     {
-        await Task.WhenAll(Enumerable.Range(1, 4).Select(_ => Task.Run(StartAsync)));
+        await Task.WhenAll(Enumerable.Range(1, 8).Select(_ => Task.Run(StartAsync)));
         await using var services = database.Services();
         Assert.Equal("", (await services.GetRequiredService<CompanyStore>().LoadAsync(Token)).Name);
     }
