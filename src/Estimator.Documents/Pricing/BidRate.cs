@@ -17,8 +17,18 @@ internal sealed record BidRate(string Field, string Name, string Unit, string Fo
         new("electrician_wage", "ElectricianWage", "$ an hour", SheetStyles.Dollars),
         new("helper_wage", "HelperWage", "$ an hour", SheetStyles.Dollars),
         new("helpers_per_electrician", "HelpersPerElectrician", "each", SheetStyles.Plain),
+        new("crew.leads", "CrewLeads", "each", SheetStyles.Plain),
+        new("crew.electricians", "CrewElectricians", "each", SheetStyles.Plain),
+        new("crew.helpers", "CrewHelpers", "each", SheetStyles.Plain),
+        new("crew.lead_wage", "LeadWage", "$ an hour", SheetStyles.Dollars),
+        new("lead_wage_percent", "LeadAbove", "% above the electrician", SheetStyles.Plain),
+        new("crew.overtime_hours_a_week", "OvertimeHours", "hours a week", SheetStyles.Plain),
+        new("overtime_premium_percent", "OvertimePremium", "% of the wage", SheetStyles.Plain),
         new("burden_percent", "Burden", "% of wages", SheetStyles.Plain),
         new("productive_percent", "ProductiveShare", "% of paid hours", SheetStyles.Plain),
+        new("drive.hours_a_trip", "DriveHours", "hours a trip, each hand", SheetStyles.Plain),
+        new("drive_hours_a_trip", "DriveHours", "hours a trip, each hand", SheetStyles.Plain),
+        new("drive.trips", "Trips", "each", SheetStyles.Plain),
     ];
 
     /// <summary>The rates of cost and price, in order.</summary>

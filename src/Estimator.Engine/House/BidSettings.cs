@@ -20,6 +20,21 @@ public sealed record BidSettings
     /// <summary>Share of paid hours that is productive.</summary>
     public Percent? ProductivePercent { get; init; }
 
+    /// <summary>Who is on the job; null is an electrician with his helpers.</summary>
+    public CrewMix? Crew { get; init; }
+
+    /// <summary>How driving is paid for; null is within the productive share.</summary>
+    public TravelBy? Travel { get; init; }
+
+    /// <summary>Driving, where it is counted as hours.</summary>
+    public DriveTime? Drive { get; init; }
+
+    /// <summary>The day that work starts; null leaves the calendar without dates.</summary>
+    public DateOnly? StartOn { get; init; }
+
+    /// <summary>Working days that the crew waits for each inspection; null is the usual wait.</summary>
+    public int? InspectionWaitDays { get; init; }
+
     /// <summary>Sales tax on material.</summary>
     public Percent? MaterialTaxPercent { get; init; }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Labor;
 
 namespace Estimator.Engine.Pricing;
 
@@ -32,6 +33,9 @@ public sealed record Bid
 
     /// <summary>Loaded cost of an hour of the crew.</summary>
     public required Fact HourCost { get; init; }
+
+    /// <summary>Who does the work.</summary>
+    public required CrewRate Crew { get; init; }
 
     /// <summary>Price for each opening.</summary>
     public required Fact PricePerOpening { get; init; }

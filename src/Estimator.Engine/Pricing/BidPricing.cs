@@ -12,8 +12,8 @@ namespace Estimator.Engine.Pricing;
 
 /// <summary>Makes the bid: material as bought, labor, other direct cost, overhead, contingency, profit, rounding, range.</summary>
 /// <remarks>
-/// Sales tax on material is part of its cost. Overhead and contingency are taken on direct cost, profit on all of it. Drive and set-up time is in the
-/// productive share, not in hours as well. Each line is rounded to the cent and totals add rounded lines. Source: common practice, no source.
+/// Sales tax on material is part of its cost. Overhead and contingency are taken on direct cost, profit on all of it. Driving is in the
+/// productive share or in hours, never both. Each line is rounded to the cent and totals add rounded lines. Source: common practice, no source.
 /// </remarks>
 public sealed class BidPricing
 {
@@ -32,8 +32,8 @@ public sealed class BidPricing
 
     private Bid Compute(TakeoffResult takeoff, PurchasePlan purchase, LaborPlan labor)
     {
-        var hourCost = HourCost();
-        var direct = DirectCost(purchase, labor, hourCost);
+        var crew = CrewRate.Of(_settings, labor.Total, _page);
+        var direct = DirectCost(purchase, labor, crew);
         var directTotal = Total("direct-cost", "Direct cost", direct);
         var overhead = Line("overhead", "Overhead", _page.Compute(Operation.PercentOf, "overhead", "Overhead on direct cost", Unit.Dollars, directTotal, Share(_settings.OverheadPercent, "overhead_percent", BidDefaults.OverheadPercent)));
         var contingency = Line("contingency", "Contingency", _page.Compute(Operation.PercentOf, "contingency", "Contingency on direct cost", Unit.Dollars, directTotal, Share(_settings.ContingencyPercent, "contingency_percent", BidDefaults.ContingencyPercent)));
@@ -53,7 +53,8 @@ public sealed class BidPricing
             High = Rounded(Spread(price, 1)),
             MarkupPercent = Markup.Share(_page, "Profit as a share of cost", earned, cost),
             MarginPercent = Markup.Share(_page, "Profit as a share of price", earned, price),
-            HourCost = hourCost,
+            HourCost = crew.HourCost,
+            Crew = crew,
             PricePerOpening = Per("Price for each opening", price, takeoff.Openings),
             PricePerSquareFoot = Per("Price for each square foot", price, _page.Sum("floor-area", "Floor area", Unit.SquareFeet, [.. _layout.House.Rooms.Select(r => r.AreaSquareFeet)])),
             Inclusions = BidScope.Inclusions(_layout, takeoff, labor),
@@ -63,7 +64,7 @@ public sealed class BidPricing
         };
     }
 
-    private ImmutableArray<BidLine> DirectCost(PurchasePlan purchase, LaborPlan labor, Fact hourCost)
+    private ImmutableArray<BidLine> DirectCost(PurchasePlan purchase, LaborPlan labor, CrewRate crew)
     {
         var material = Line("material", "Material, as bought in whole packs and coils", purchase.Total);
         var allowances = _layout.House.Job.Unknowns.Select((u, i) => (u, i)).Where(x => x.u.Allowance is not null)
@@ -72,7 +73,8 @@ public sealed class BidPricing
         [
             material,
             Line("material-tax", "Sales tax on material", _page.Compute(Operation.PercentOf, "material-tax", "Tax on material", Unit.Dollars, material.Amount, Share(_settings.MaterialTaxPercent, "material_tax_percent", BidDefaults.MaterialTaxPercent))),
-            Line("labor", "Labor with burden", _page.Compute(Operation.Product, "labor-cost", "Hours at the crew's loaded cost", Unit.Dollars, labor.Total, hourCost)),
+            Line("labor", "Labor with burden", _page.Compute(Operation.Product, "labor-cost", "Hours at the crew's loaded cost", Unit.Dollars, labor.Total, crew.HourCost)),
+            .. Driving(crew),
             Line("permit", "Permit", Dollars(_settings.Permit, "permit", BidDefaults.Permit)),
             Line("subcontract", "Work by others", Own(_settings.Subcontract, "subcontract", "Work by others")),
             Line("equipment-hire", "Tools and machines hired", Own(_settings.EquipmentHire, "equipment_hire", "Tools and machines hired")),
@@ -80,23 +82,9 @@ public sealed class BidPricing
         ];
     }
 
-    // The crew's hour: the average of electrician and helpers, with burden, over the productive share of paid time.
-    private Fact HourCost()
-    {
-        var electrician = Dollars(_settings.ElectricianWage, "electrician_wage", BidDefaults.ElectricianWage);
-        var helper = Dollars(_settings.HelperWage, "helper_wage", BidDefaults.HelperWage);
-        var helpers = _settings.HelpersPerElectrician is { } own
-            ? _page.Given("$.bid.helpers_per_electrician", "Helpers for each electrician", own, Unit.Each)
-            : BidDefaults.HelpersPerElectrician.Read(_page, Unit.Each);
-        var wages = _page.Compute(Operation.Sum, "crew-wage", "Wages of the crew", Unit.Dollars, electrician, _page.Compute(Operation.Product, "crew-wage", "Helpers' wages", Unit.Dollars, helper, helpers));
-        var hands = _page.Compute(Operation.Sum, "crew-hands", "Hands", Unit.Each, _page.Constant("Electrician", 1, Unit.Each), helpers);
-        var average = _page.Compute(Operation.Quotient, "crew-wage", "Average wage of the crew", Unit.Dollars, wages, hands);
-        var burden = _page.Compute(Operation.PercentOf, "burden", "Burden on wages", Unit.Dollars, average, Share(_settings.BurdenPercent, "burden_percent", BidDefaults.BurdenPercent));
-        var loaded = _page.Compute(Operation.Sum, "loaded-wage", "Wage with burden", Unit.Dollars, average, burden);
-        var productive = Share(_settings.ProductivePercent, "productive_percent", BidDefaults.ProductivePercent);
-        var onePercent = _page.Compute(Operation.Quotient, "productive-hour", "Hundredth of a productive hour", Unit.Dollars, loaded, productive);
-        return Cents.Round(_page, _page.Compute(Operation.Product, "productive-hour", "Loaded cost of a productive hour", Unit.Dollars, onePercent, _page.Constant("Hundredths", 100)));
-    }
+    private IEnumerable<BidLine> Driving(CrewRate crew) => crew.DriveHours is { } hours
+        ? [Line("driving", "Driving", _page.Compute(Operation.Product, "drive-cost", "Hours of driving at the crew's loaded cost", Unit.Dollars, hours, crew.HourCost))]
+        : [];
 
     private Fact Profit(Fact cost)
     {

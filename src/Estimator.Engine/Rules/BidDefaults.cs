@@ -14,11 +14,23 @@ public static class BidDefaults
     /// <summary>Helpers for each electrician.</summary>
     public static RuleRow HelpersPerElectrician => Table["helpers_per_electrician"];
 
+    /// <summary>What a lead earns above the electrician's wage, percent.</summary>
+    public static RuleRow LeadWagePercent => Table["lead_wage_percent"];
+
+    /// <summary>Premium on wages for overtime, percent.</summary>
+    public static RuleRow OvertimePremiumPercent => Table["overtime_premium_percent"];
+
+    /// <summary>Working days of waiting for an inspection.</summary>
+    public static RuleRow InspectionWaitDays => Table["inspection_wait_days"];
+
     /// <summary>Burden on straight wages, percent.</summary>
     public static RuleRow BurdenPercent => Table["burden_percent"];
 
     /// <summary>Productive share of paid hours, percent.</summary>
     public static RuleRow ProductivePercent => Table["productive_percent"];
+
+    /// <summary>Hours of driving of a trip, each hand.</summary>
+    public static RuleRow DriveHoursATrip => Table["drive_hours_a_trip"];
 
     /// <summary>Sales tax on material, percent.</summary>
     public static RuleRow MaterialTaxPercent => Table["material_tax_percent"];

@@ -18,9 +18,12 @@ namespace Estimator.Web.Pricing;
 public sealed record RateSetting(
     string Field, string Title, string Unit, Func<BidSettings, decimal?> Read, Func<BidSettings, decimal?, BidSettings> Write, RuleRow? Default, bool Whole = false)
 {
+    /// <summary>What an empty field means where no row stands behind it.</summary>
+    public string Empty { get; init; } = "none.";
+
     /// <summary>What holds where the field is empty, and on what that rests.</summary>
     public string Help => Default is not { } row
-        ? "Left empty: none."
+        ? $"Left empty: {Empty}"
         : $"Left empty: {American.Number(row.Number(), 2)} ({(row.Basis is "published" ? string.Join(", ", new[] { row.Source.Title, row.Source.Edition }.Where(s => s.Length > 0)) : row.Basis)}).";
 
     /// <summary>The stated number as it stands in its field; empty where none is stated.</summary>

@@ -18,6 +18,26 @@ public static class RateSettings
         Share("productive_percent", "Productive share", "% of paid hours", b => b.ProductivePercent, (b, v) => b with { ProductivePercent = v }, BidDefaults.ProductivePercent),
     ];
 
+    /// <summary>Who is on the job, how long a week, and what it waits for.</summary>
+    public static ImmutableArray<RateSetting> OfTheCrew { get; } =
+    [
+        Whole("crew.leads", "Leads", "hands", b => b.Crew?.Leads, (b, v) => With(b, c => c with { Leads = v })),
+        Whole("crew.electricians", "Electricians", "hands", b => b.Crew?.Electricians, (b, v) => With(b, c => c with { Electricians = v })),
+        Whole("crew.helpers", "Apprentices and helpers", "hands", b => b.Crew?.Helpers, (b, v) => With(b, c => c with { Helpers = v })),
+        Dollars("crew.lead_wage", "Lead's wage", "dollars an hour", b => b.Crew?.LeadWage, (b, v) => With(b, c => c with { LeadWage = v }), null) with { Empty = "a tenth above the electrician's." },
+        new("crew.helpers_limit", "Apprentices allowed to an electrician", "hands", b => b.Crew?.HelpersLimit, (b, v) => With(b, c => c with { HelpersLimit = v }), null) { Empty = "not judged; states differ." },
+        new("crew.overtime_hours_a_week", "Overtime", "hours a week", b => b.Crew?.OvertimeHoursAWeek, (b, v) => With(b, c => c with { OvertimeHoursAWeek = v }), null),
+        Whole("crew.overtime_weeks", "Weeks of overtime in a row", "weeks", b => b.Crew?.OvertimeWeeks, (b, v) => With(b, c => c with { OvertimeWeeks = v })) with { Empty = "one." },
+        new("inspection_wait_days", "Wait for an inspection", "days", b => b.InspectionWaitDays, (b, v) => b with { InspectionWaitDays = (int?)v }, BidDefaults.InspectionWaitDays, Whole: true),
+    ];
+
+    /// <summary>Driving, where it is counted as hours.</summary>
+    public static ImmutableArray<RateSetting> OfDriving { get; } =
+    [
+        new("drive.hours_a_trip", "Driving, both ways", "hours a trip", b => b.Drive?.HoursATrip, (b, v) => b with { Drive = Stated((b.Drive ?? new DriveTime()) with { HoursATrip = v }) }, BidDefaults.DriveHoursATrip),
+        Whole("drive.trips", "Trips to the site", "trips", b => b.Drive?.Trips, (b, v) => b with { Drive = Stated((b.Drive ?? new DriveTime()) with { Trips = v }) }) with { Empty = "one for each day of the crew." },
+    ];
+
     /// <summary>What is added to material and hours, and the terms.</summary>
     public static ImmutableArray<RateSetting> OfThePrice { get; } =
     [
@@ -31,6 +51,15 @@ public static class RateSettings
         Dollars("round_price_to", "Price rounded up to", "dollars", b => b.RoundPriceTo, (b, v) => b with { RoundPriceTo = v }, BidDefaults.RoundPriceTo),
         new("valid_days", "Bid stands", "days", b => b.ValidDays, (b, v) => b with { ValidDays = v is { } days ? decimal.ToInt32(days) : null }, BidDefaults.ValidDays, Whole: true),
     ];
+
+    // A section in which nothing is stated goes, so that the job reads as if it had never been opened.
+    private static BidSettings With(BidSettings bid, Func<CrewMix, CrewMix> change) =>
+        change(bid.Crew ?? new CrewMix()) is var crew && crew == new CrewMix() ? bid with { Crew = null } : bid with { Crew = crew };
+
+    private static DriveTime? Stated(DriveTime drive) => drive == new DriveTime() ? null : drive;
+
+    private static RateSetting Whole(string field, string title, string unit, Func<BidSettings, int?> read, Func<BidSettings, int?, BidSettings> write) =>
+        new(field, title, unit, b => read(b), (b, v) => write(b, (int?)v), null, Whole: true);
 
     private static RateSetting Dollars(string field, string title, string unit, Func<BidSettings, Money?> read, Func<BidSettings, Money?, BidSettings> write, RuleRow? row) =>
         new(field, title, unit, b => read(b)?.ToDollars(), (b, v) => write(b, v is { } dollars ? Money.FromDollars(dollars) : null), row);

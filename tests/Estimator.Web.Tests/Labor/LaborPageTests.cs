@@ -44,8 +44,34 @@ public sealed class LaborPageTests : WebContext
 
         var time = CrewTime.Of(priced);
 
-        Assert.Equal(priced.Estimate.Labor.Total.Value / 8, time.CrewDays.Value, 6);
-        Assert.Equal(priced.Estimate.Labor.Total.Value * 2, time.PaidHours.Value, 6);
-        Assert.Equal(decimal.Ceiling(decimal.Ceiling(time.CrewDays.Value) * 7 / 5), time.CalendarDays.Value);
+        Assert.Equal(priced.Estimate.Labor.Total.Value / 8, time.Calendar.CrewDays.Value, 6);
+        Assert.Equal(priced.Estimate.Labor.Total.Value * 2, time.Calendar.PaidHours.Value, 6);
+        Assert.Equal(decimal.Ceiling(time.Calendar.Steps.Sum(s => s.Days.Value) * 7 / 5), time.Calendar.Days.Value);
+    }
+
+    [Fact]
+    public async Task Driving_AsHours_AsksForThemAndTakesNoShare()
+    {
+        var priced = await OpenSampleAsync();
+        var page = Render<LaborPage>(p => p.Add(l => l.JobId, Desk.Job.Id).AddCascadingValue(priced.Source));
+        Assert.DoesNotContain("Trips to the site", page.Markup, StringComparison.Ordinal);
+
+        await page.Find("section[aria-labelledby=hands] select").ChangeAsync(new() { Value = "Hours" });
+
+        page.WaitForAssertion(() => Assert.Contains("Trips to the site", page.Markup, StringComparison.Ordinal));
+        Assert.True((await PricedAsync()).Estimate.Bid.Crew.DriveHours is { Value: > 0 });
+    }
+
+    [Fact]
+    public async Task Calendar_WithAStart_NamesItsDays()
+    {
+        await OpenSampleAsync();
+        await Desk.EditAsync("Start", j => j with { Bid = j.Bid with { StartOn = new DateOnly(2026, 3, 2) } }, Token);
+        var priced = await PricedAsync();
+
+        var panel = Render<CrewPanel>(p => p.Add(c => c.Priced, priced).AddCascadingValue(priced.Source));
+
+        Assert.Contains("Mar 2, 2026", panel.Find(".calendar li").TextContent, StringComparison.Ordinal);
+        Assert.Equal(CrewTime.Of(priced).Calendar.Steps.Length, panel.FindAll(".calendar li").Count);
     }
 }

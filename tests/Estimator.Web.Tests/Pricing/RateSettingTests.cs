@@ -9,7 +9,9 @@ public sealed class RateSettingTests
 {
     private static readonly Job Sample = JobStarts.Sample("basement-finish");
 
-    public static TheoryData<string> Fields => [.. RateSettings.OfAnHour.Concat(RateSettings.OfThePrice).Select(s => s.Field)];
+    private static IEnumerable<RateSetting> All => [.. RateSettings.OfAnHour, .. RateSettings.OfTheCrew, .. RateSettings.OfDriving, .. RateSettings.OfThePrice];
+
+    public static TheoryData<string> Fields => [.. All.Select(s => s.Field)];
 
     [Theory]
     [MemberData(nameof(Fields))]
@@ -20,7 +22,7 @@ public sealed class RateSettingTests
         var changed = setting.Change(Sample, "12").Value(Sample);
 
         Assert.Equal("12", setting.Text(changed.Bid));
-        Assert.Equal(1, RateSettings.OfAnHour.Concat(RateSettings.OfThePrice).Count(s => s.Text(changed.Bid) != s.Text(Sample.Bid)));
+        Assert.Equal(1, All.Count(s => s.Text(changed.Bid) != s.Text(Sample.Bid)));
         Assert.Equal("", setting.Text(setting.Change(changed, " ").Value(changed).Bid));
     }
 
@@ -63,5 +65,5 @@ public sealed class RateSettingTests
         Assert.True(Setting("profit_percent").Change(Sample with { Bid = Sample.Bid with { ProfitBasis = ProfitBasis.Markup } }, "100").Ok);
     }
 
-    private static RateSetting Setting(string field) => RateSettings.OfAnHour.Concat(RateSettings.OfThePrice).Single(s => s.Field == field);
+    private static RateSetting Setting(string field) => All.Single(s => s.Field == field);
 }
