@@ -43,7 +43,7 @@ public static class HouseFraming
     {
         var path = $"$.levels[{levelIndex}]";
         var arranged = new RoomArranging(level, path, page);
-        foreach (var room in level.Rooms.Where((_, r) => arranged.IsArranged(r)))
+        foreach (var room in level.Rooms.Where((room, r) => arranged.IsArranged(r) || room.PlaceAssumed))
         {
             findings.Add(new Finding
             {

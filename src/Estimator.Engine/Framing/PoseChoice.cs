@@ -15,7 +15,7 @@ internal static class PoseChoice
             from flipX in new[] { false, true }
             from flipY in new[] { false, true }
             select Shifted(swap, flipX, flipY, minX, maxX, minY, maxY);
-        return poses.MinBy(p => KeyOf(job, outlines, p), StringComparer.Ordinal)!;
+        return poses.Where(p => job.Pins.Pose is not { } pinned || pinned == new PinnedPose(p.SwapAxes, p.FlipX, p.FlipY)).MinBy(p => KeyOf(job, outlines, p), StringComparer.Ordinal)!;
     }
 
     // The canonical origin is the corner of the bounding box from which both canonical axes run inward.

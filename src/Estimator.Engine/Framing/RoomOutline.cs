@@ -43,7 +43,7 @@ internal sealed record RoomOutline
             Ceiling = room.CeilingHeight is { } ceiling
                 ? Snap(page, $"{path}.ceiling_height", ceiling)
                 : Snap(page, $"{levelPath}.ceiling_height", own.CeilingHeight),
-            Arranged = arranged.IsArranged(index),
+            Arranged = arranged.IsArranged(index) || room.PlaceAssumed,
         };
     }
 

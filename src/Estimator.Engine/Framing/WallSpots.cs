@@ -56,6 +56,16 @@ public static class WallSpots
         return (0, 0);
     }
 
+    /// <summary>The spot as the user would name it, by his own order of corners.</summary>
+    public static WallSpot AsStated(FramedRoom room, int side, int offset, Pose pose)
+    {
+        var user = UserCorners(room, pose);
+        var (a, b) = (room.Corners[side], room.Corners[(side + 1) % room.Corners.Length]);
+        var same = Enumerable.Range(0, user.Length).FirstOrDefault(s => (user[s], user[(s + 1) % user.Length]) == (a, b), -1);
+        var against = Enumerable.Range(0, user.Length).FirstOrDefault(s => (user[(s + 1) % user.Length], user[s]) == (a, b), 0);
+        return same >= 0 ? new WallSpot(same + 1, Length.FromSixteenths(offset)) : new WallSpot(against + 1, Length.FromSixteenths(LengthOf(room, side) - offset));
+    }
+
     // The framed corners hold the user's figures, but in canonical order; the user's own order comes from what he stated.
     private static PlanPoint[] UserCorners(FramedRoom room, Pose pose)
     {

@@ -15,9 +15,21 @@ public sealed record PinnedCircuit
     /// <summary>Breaker rating in amperes; null lets the engine choose.</summary>
     public Current? BreakerA { get; init; }
 
-    /// <summary>Outlets by device or equipment id; switches follow what they control.</summary>
+    /// <summary>Size of its ungrounded conductors; null lets the engine choose, with voltage drop in mind.</summary>
+    public WireSize? Wire { get; init; }
+
+    /// <summary>Where its ground-fault protection sits; null follows the firm's practice.</summary>
+    public GroundFaultBy? GroundFaultBy { get; init; }
+
+    /// <summary>The pinned circuit whose breaker of two poles, home run and neutral it shares: it leaves in that circuit's first box.</summary>
+    public string? SharesNeutralWith { get; init; }
+
+    /// <summary>Outlets by device or equipment id; switches follow what they control, and one that controls nothing is named.</summary>
     public required ImmutableArray<string> Outlets { get; init; }
 
     /// <summary>Its feeding runs in the order of the boxes; empty lets the engine choose the order.</summary>
     public ImmutableArray<PinnedRun> Runs { get; init; } = [];
+
+    /// <summary>Whether outlets that come later may join it, as far as its breaker and the firm's practice go.</summary>
+    public bool TakesMore { get; init; }
 }

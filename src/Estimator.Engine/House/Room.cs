@@ -24,6 +24,9 @@ public sealed record Room
     /// <summary>Lower-left corner of the rectangle on the grid; null lets the program arrange the room, which it says.</summary>
     public GridPoint? At { get; init; }
 
+    /// <summary>Whether <see cref="At"/> is where the program arranged the room, kept so that later rooms don't move it; the layout stays assumed.</summary>
+    public bool PlaceAssumed { get; init; }
+
     /// <summary>Corners in order round the room, first not repeated; empty where <see cref="Size"/> is given.</summary>
     public ImmutableArray<GridPoint> Corners { get; init; } = [];
 

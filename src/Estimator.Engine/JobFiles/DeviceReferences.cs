@@ -1,4 +1,5 @@
 using Estimator.Engine.House;
+using Estimator.Engine.Layout;
 using Estimator.Engine.Rules;
 
 namespace Estimator.Engine.JobFiles;
@@ -16,7 +17,7 @@ internal static class DeviceReferences
         Pins(job, devices, problems);
     }
 
-    // Kinds by id; a placed device may not take the id that a counted one has.
+    // Kinds by id, those in their place and those by number.
     private static Dictionary<string, DeviceKind> Devices(Job job, ProblemList problems)
     {
         var devices = job.Levels.SelectMany(l => l.Rooms).SelectMany(Counted).ToDictionary(d => d.Id, d => d.Kind, StringComparer.Ordinal);
@@ -24,7 +25,7 @@ internal static class DeviceReferences
         {
             if (!devices.TryAdd(placed.Id, placed.Kind))
             {
-                problems.Add(path, $"'{placed.Id}', the id of a counted device or of one placed before", "an id that nothing else has");
+                problems.Add(path, $"'{placed.Id}', the id of a device placed before", "an id that nothing else has");
             }
         }
 
@@ -79,7 +80,7 @@ internal static class DeviceReferences
             {
                 if (!equipment.Contains(id))
                 {
-                    Fits(id, id, path, k => !k.IsSwitch(), "an outlet, no switch: switches follow what they control", devices, problems);
+                    Fits(id, id, path, _ => true, "a device", devices, problems);
                 }
 
                 Once(id, pinned, path, "each outlet on one circuit", problems);
@@ -93,10 +94,8 @@ internal static class DeviceReferences
         }
     }
 
-    private static IEnumerable<(string Id, DeviceKind Kind)> Counted(Room room) => room.Counts.GroupBy(c => (c.Kind, c.Serves)).SelectMany(g =>
-        Enumerable.Range(1, g.Sum(c => Math.Max(0, c.Count))).Select(n => (g.Key.Serves is ServedPlace.Room
-            ? $"{room.Id}/{Words.Snake(g.Key.Kind)}-{n}"
-            : $"{room.Id}/{Words.Snake(g.Key.Kind)}-{Words.Snake(g.Key.Serves)}-{n}", g.Key.Kind)));
+    private static IEnumerable<(string Id, DeviceKind Kind)> Counted(Room room) => room.Counts.GroupBy(c => (c.Kind, c.Serves))
+        .SelectMany(g => CountedIds.Of(room, g.Key.Kind, g.Key.Serves, g.Sum(c => Math.Max(0, c.Count))).Select(id => (id, g.Key.Kind)));
 
     private static void Fits(
         string id, string found, string path, Func<DeviceKind, bool> fits, string accepted, Dictionary<string, DeviceKind> devices, ProblemList problems)

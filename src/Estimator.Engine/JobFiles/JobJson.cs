@@ -28,6 +28,7 @@ public static class JobJson
         };
         options.Converters.Add(new LengthConverter());
         options.Converters.Add(new GridPointConverter());
+        options.Converters.Add(new WireSizeConverter());
         options.Converters.Add(new TextConverter());
         options.Converters.Add(new CsvTextConverter());
         options.Converters.Add(new NumberConverter<Money>(Money.FromDollars, m => m.ToDollars(), "dollars"));

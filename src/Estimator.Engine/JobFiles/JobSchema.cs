@@ -44,6 +44,7 @@ public static class JobSchema
     private static JsonObject? Own(Type type) => type switch
     {
         _ when type == typeof(Length) => new JsonObject { ["type"] = "string", ["description"] = "A length with its unit: 12' 6\", 12' 6 1/2\", 12.5 ft, 150 in, 3.8 m.", ["pattern"] = "^\\s*-?[0-9][0-9.'′\"″/ a-zA-Z-]*$" },
+        _ when type == typeof(WireSize) => new JsonObject { ["type"] = "string", ["enum"] = new JsonArray([.. WireSize.All.Select(w => (JsonNode)w.ToString())]) },
         _ when type == typeof(GridPoint) => new JsonObject { ["type"] = "array", ["items"] = Own(typeof(Length)), ["minItems"] = 2, ["maxItems"] = 2, ["description"] = "A point: x and y, each a length with its unit." },
         _ when type == typeof(Money) || type == typeof(Area) || type == typeof(Power) || type == typeof(Current) || type == typeof(Percent) => new JsonObject { ["type"] = "number", ["minimum"] = 0, ["maximum"] = JobLimits.Number },
         _ when type == typeof(string) => new JsonObject { ["type"] = "string", ["maxLength"] = JobLimits.Text },

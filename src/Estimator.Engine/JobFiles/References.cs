@@ -109,6 +109,17 @@ internal static class References
         {
             problems.Add($"$.pins.circuits[{i}].panel", $"'{pin.Panel}'", $"the id of a panel: {string.Join(", ", panels)}");
         }
+
+        var pins = job.Pins.Circuits;
+        foreach (var (pin, i) in pins.Select((x, i) => (x, i)).Where(x => x.x.SharesNeutralWith is { } other && !pins.Any(o => o.Id == other && o.Id != x.x.Id && o.Panel == x.x.Panel && o.SharesNeutralWith is null)))
+        {
+            problems.Add($"$.pins.circuits[{i}].shares_neutral_with", $"'{pin.SharesNeutralWith}'", "the id of another pinned circuit of the same panel that shares with none");
+        }
+
+        foreach (var twice in pins.Select((x, i) => (x, i)).Where(x => x.x.SharesNeutralWith is not null).GroupBy(x => x.x.SharesNeutralWith!, StringComparer.Ordinal).SelectMany(g => g.Skip(1)))
+        {
+            problems.Add($"$.pins.circuits[{twice.i}].shares_neutral_with", $"'{twice.x.SharesNeutralWith}' a second time", "two circuits to a neutral");
+        }
     }
 
     private static bool FeedsItself(Job job, Panel panel)

@@ -39,12 +39,9 @@ public static class HousePlacement
         var counting = new CountPlacing(placing);
         var counted = room.Source.Counts.Where(c => c.Count > 0).GroupBy(c => (c.Kind, c.Serves)).OrderBy(g => g.Key)
             .SelectMany(g => counting.Places(room.Index, g.Key.Kind, g.Key.Serves, g.Sum(c => c.Count))
-                .Select((p, i) => new LaidDevice(CountedId(room.Source, g.Key.Kind, g.Key.Serves, i + 1), g.Key.Kind, g.Key.Serves, p, OwnerSupplied: false)));
+                .Zip(CountedIds.Of(room.Source, g.Key.Kind, g.Key.Serves, g.Sum(c => c.Count)), (p, id) => new LaidDevice(id, g.Key.Kind, g.Key.Serves, p, OwnerSupplied: false)));
         return stated.OrderBy(d => d.Kind).ThenBy(d => d.Serves).ThenBy(d => d.Place.Spot).ThenBy(d => d.Place.Height).ThenBy(d => d.Id, StringComparer.Ordinal).Concat(counted);
     }
-
-    private static string CountedId(Room room, DeviceKind kind, ServedPlace serves, int number) =>
-        serves is ServedPlace.Room ? $"{room.Id}/{Words.Snake(kind)}-{number}" : $"{room.Id}/{Words.Snake(kind)}-{Words.Snake(serves)}-{number}";
 
     private static Placement Stated(FramedHouse house, FramedRoom room, PlacedDevice device, string path, Placing placing)
     {

@@ -83,7 +83,12 @@ internal sealed class GroupSolver(
 
     private CircuitRating Rate(WiringGroup group, PageWriter page)
     {
-        var pinned = PinnedBreaker(group.Pinned, page);
+        var rating = ByRule(group, PinnedBreaker(group.Pinned, page), page);
+        return group.Pinned?.Wire is { } wire ? rating with { Wire = wire } : rating;
+    }
+
+    private CircuitRating ByRule(WiringGroup group, Fact? pinned, PageWriter page)
+    {
         if (group.Kind is not CircuitKind.Individual)
         {
             return CircuitRatingRules.ForKind(group.Kind, pinned, page);
@@ -98,13 +103,13 @@ internal sealed class GroupSolver(
         : null;
 
     // Round one is the plan on the rating's own conductor. While the farthest outlet loses too much, a further round takes the next
-    // thicker conductor and feeds the same outlets anew, since thicker conductors leave less room in the boxes.
+    // thicker conductor and feeds the same outlets anew, since thicker conductors leave less room in the boxes. A pinned size stays: it may be in the wall.
     private SolvedCircuit Finish(DraftCircuit draft, int number, PageWriter page, List<Finding> findings)
     {
         var rounds = (int)WiringSettings.SolveRounds.Number();
         var limit = CircuitDrop.ThickerFrom(layout.House.Job, page);
         var solved = Measure(draft, number, page);
-        for (var round = 2; round <= rounds && solved.DropPercent.Value > limit.Value && NextThicker(draft.Wire) is { } wire && wire > draft.Wire; round++)
+        for (var round = 2; round <= rounds && draft.Group.Pinned?.Wire is null && solved.DropPercent.Value > limit.Value && NextThicker(draft.Wire) is { } wire && wire > draft.Wire; round++)
         {
             var thinner = solved;
             draft = Fed(draft, wire);

@@ -26,9 +26,10 @@ internal sealed class PlanAssembly(HouseLayout layout, ImmutableArray<DraftBox> 
     {
         _pages.Add(group.Page);
         _findings.AddRange(group.Findings);
-        foreach (var circuit in group.Circuits)
+        var pins = group.Group.Pins.ToList();
+        foreach (var (circuit, i) in group.Circuits.Select((c, i) => (c, i)))
         {
-            Add(group.Group, circuit);
+            Add(group.Group, circuit, pins.Count > 0 ? pins[i].Id : NextId(group.Group));
         }
     }
 
@@ -42,10 +43,9 @@ internal sealed class PlanAssembly(HouseLayout layout, ImmutableArray<DraftBox> 
         Pages = [.. _pages],
     };
 
-    private void Add(WiringGroup group, SolvedCircuit solved)
+    private void Add(WiringGroup group, SolvedCircuit solved, string id)
     {
         var number = _circuits.Count;
-        var id = group.Pinned?.Id ?? NextId(group);
         var (firstBox, firstRun) = (_boxes.Count, _runs.Count);
         for (var i = 0; i < solved.Boxes.Length; i++)
         {
@@ -99,9 +99,15 @@ internal sealed class PlanAssembly(HouseLayout layout, ImmutableArray<DraftBox> 
 
     private string NextId(WiringGroup group)
     {
-        var key = (group.Panel, group.Kind);
-        var number = _numbers[key] = _numbers.GetValueOrDefault(key) + 1;
-        return $"{layout.Panels[group.Panel].Source.Id}/{Word(group.Kind)}-{number}";
+        string id;
+        do
+        {
+            var key = (group.Panel, group.Kind);
+            var number = _numbers[key] = _numbers.GetValueOrDefault(key) + 1;
+            id = $"{layout.Panels[group.Panel].Source.Id}/{Word(group.Kind)}-{number}";
+        }
+        while (layout.House.Job.Pins.Circuits.Any(c => c.Id == id));
+        return id;
     }
 
     private static string Word(CircuitKind kind) => kind switch

@@ -1,3 +1,4 @@
+using Estimator.Engine.Changes;
 using Estimator.Engine.House;
 
 namespace Estimator.Web.Jobs;
@@ -35,6 +36,10 @@ public static class RoomActs
         var fewer = count < others ? TakeOff(counts, kind, others - count) : counts;
         return room with { Counts = [.. fewer.Where(c => c.Count > 0)] };
     });
+
+    /// <summary>The job without the last of a room's devices of a kind that stand in their place, and without what names it.</summary>
+    public static Job TakeOutPlaced(Job job, string roomId, DeviceKind kind) =>
+        All(job).FirstOrDefault(r => r.Id == roomId)?.Placed.LastOrDefault(p => p.Kind == kind) is { } last ? Removing.Device(job, last.Id) : job;
 
     /// <summary>The job with more devices of a kind in a room.</summary>
     public static Job Add(Job job, string roomId, DeviceKind kind, ServedPlace serves = ServedPlace.Room, int more = 1) => With(job, roomId, room => room with

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Estimator.Engine.Changes;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Measures;
@@ -30,20 +31,28 @@ public static class RoomAdding
         return job with { Levels = [.. job.Levels.Select(l => l.Rooms.Any(r => r.Id == roomId) ? l with { Rooms = l.Rooms.Insert(l.Rooms.FindIndex(r => r.Id == roomId) + 1, copy) } : l)] };
     }
 
-    /// <summary>The job without a room, its doors and windows, and its equipment. A panel that hangs there keeps the room, which the job's own check says.</summary>
-    public static Job Remove(Job job, string roomId) => job with
+    /// <summary>The job without a room, its doors and windows, its equipment, and what named them. A panel that hangs there keeps the room, which the job's own check says.</summary>
+    public static Job Remove(Job job, string roomId)
     {
-        Levels =
-        [
-            .. job.Levels.Select(l => l with
-            {
-                Rooms = [.. l.Rooms.Where(r => r.Id != roomId)],
-                Openings = [.. l.Openings.Where(o => o.Room != roomId).Select(o => o.OtherRoom == roomId ? o with { OtherRoom = null } : o)],
-            }),
-        ],
-        Equipment = [.. job.Equipment.Where(e => e.Room != roomId)],
-        Unknowns = [.. job.Unknowns.Where(u => u.Room != roomId)],
-    };
+        var gone = RoomActs.All(job).Where(r => r.Id == roomId).SelectMany(DevicesOf).Concat(job.Equipment.Where(e => e.Room == roomId).Select(e => e.Id)).ToHashSet(StringComparer.Ordinal);
+        var without = job with
+        {
+            Levels =
+            [
+                .. job.Levels.Select(l => l with
+                {
+                    Rooms = [.. l.Rooms.Where(r => r.Id != roomId)],
+                    Openings = [.. l.Openings.Where(o => o.Room != roomId).Select(o => o.OtherRoom == roomId ? o with { OtherRoom = null } : o)],
+                }),
+            ],
+            Equipment = [.. job.Equipment.Where(e => e.Room != roomId)],
+            Unknowns = [.. job.Unknowns.Where(u => u.Room != roomId)],
+        };
+        return Removing.Forget(without, gone);
+    }
+
+    private static IEnumerable<string> DevicesOf(Room room) => room.Placed.Select(p => p.Id)
+        .Concat(room.Counts.GroupBy(c => (c.Kind, c.Serves)).SelectMany(g => CountedIds.Of(room, g.Key.Kind, g.Key.Serves, g.Sum(c => c.Count))));
 
     /// <summary>A name that no room has: Bedroom, Bedroom 2, Bedroom 3.</summary>
     public static string NextName(Job job, string name)

@@ -71,6 +71,9 @@ public sealed partial class RoomGridRow
             : Desk.EditAsync($"{RoomActs.Name(Room)}: {DeviceSign.Of(kind).Name}s {before} to {count}", j => RoomActs.Set(j, Room.Id, kind, count));
     }
 
+    private Task TakeOutAsync(DeviceKind kind) =>
+        Desk.EditAsync($"{RoomActs.Name(Room)}: one {DeviceSign.Of(kind).Name} taken out of its place", j => RoomActs.TakeOutPlaced(j, Room.Id, kind));
+
     // A GFCI receptacle counts as a receptacle, and a combined alarm as a smoke alarm.
     private bool Covered(DeviceKind kind, int least) => kind switch
     {

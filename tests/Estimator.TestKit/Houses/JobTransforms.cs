@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using Estimator.Engine;
-using Estimator.Engine.Controls;
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
 
@@ -56,46 +54,6 @@ public static class JobTransforms
                 Elevation = l.Elevation + foot * job.Levels.Count(below => below.Elevation < l.Elevation),
                 Rooms = [.. l.Rooms.Select(r => r with { CeilingHeight = r.CeilingHeight is { } own ? own + foot : null })],
             })],
-        };
-    }
-
-    /// <summary>Everything that the engine chose, stated by the user: places, controls, circuits, runs and their ways.</summary>
-    public static Job Pinned(JobEstimate estimate)
-    {
-        var (layout, wiring) = (estimate.Layout, estimate.Wiring);
-        GridPoint Grid(PlanPoint spot) => layout.House.Pose.ToGrid(spot) is var p ? new GridPoint(Length.FromSixteenths(p.X), Length.FromSixteenths(p.Y)) : default;
-        // Switches of one box are pinned where the box is: a few inches apart they would leave it when the plan is doubled.
-        var boxOf = wiring.Boxes.SelectMany(b => b.Devices.Select(d => (Device: d, b.Place))).ToDictionary(x => x.Device, x => x.Place);
-        var placed = layout.Devices.Select((d, i) => (Device: d, Place: boxOf[i])).ToLookup(x => layout.House.Rooms[x.Place.Room].Source.Id, x => new PlacedDevice
-        {
-            Id = x.Device.Id,
-            Kind = x.Device.Kind,
-            Serves = x.Device.Serves,
-            At = Grid(x.Place.Spot),
-            Height = x.Place.HeightFact.AsLength().Value,
-            OwnerSupplied = x.Device.OwnerSupplied,
-        }, StringComparer.Ordinal);
-        var job = EachRoom(layout.House.Job, r => r with { Counts = [], Placed = [.. placed[r.Id]] });
-        return job with
-        {
-            Equipment = [.. job.Equipment.Select(e => layout.Equipment.FirstOrDefault(x => x.Source.Id == e.Id) is { } laid ? e with { Wall = null, At = Grid(laid.Place.Spot) } : e)],
-            Panels = [.. job.Panels.Select((p, i) => p with { Wall = null, At = Grid(layout.Panels[i].Place.Spot) })],
-            Controls = [.. estimate.Controls.Groups.Select(g => new Control
-            {
-                Id = g.Id,
-                Switches = [.. g.Switches.Select(s => layout.Devices[s].Id)],
-                Loads = [.. g.Loads.Select(l => $"{layout.Devices[l.Device].Id}{(l.Part is LoadPart.Fan ? "#fan" : l.Part is LoadPart.Light ? "#light" : "")}")],
-            })],
-            Pins = new Pins
-            {
-                Circuits = [.. wiring.Circuits.Select(c => new PinnedCircuit
-                {
-                    Id = c.Id,
-                    Panel = layout.Panels[c.Panel].Source.Id,
-                    Outlets = [.. c.Boxes.Select(b => wiring.Boxes[b]).SelectMany(b => b.Equipment >= 0 ? [layout.Equipment[b.Equipment].Source.Id] : b.Devices.Select(d => layout.Devices[d].Id))],
-                    Runs = [.. c.Runs.Select(r => wiring.Runs[r]).Select(r => new PinnedRun(r.From < 0 ? layout.Panels[c.Panel].Source.Id : wiring.Boxes[r.From].Id, wiring.Boxes[r.To].Id, r.Path.Way))],
-                })],
-            },
         };
     }
 

@@ -1,4 +1,5 @@
 using Estimator.Engine;
+using Estimator.Engine.Changes;
 using Estimator.Engine.Framing;
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
@@ -30,7 +31,7 @@ public sealed class PinnedPlan
         _estimate = estimate;
         _rounding = rounding.ToNanometres();
         Free = estimate(job with { Practice = job.Practice with { BranchVoltageDropPercent = Percent.FromHundredths(1000) } });
-        _job = JobTransforms.AsPolygons(JobTransforms.Pinned(Free));
+        _job = JobTransforms.AsPolygons(FrozenWiring.Pin(Free));
         _before = estimate(_job);
         _runs = Runs(_before);
         _guessed = [.. Free.Findings.Where(f => f.Code is "opening-off-wall" or "opening-wider-than-wall").SelectMany(f => f.Where)];
@@ -54,7 +55,7 @@ public sealed class PinnedPlan
     public IEnumerable<string> PanelMoved()
     {
         var room = _job.Levels.SelectMany(l => l.Rooms).First(r => r.Id == _job.Panels[0].Room);
-        var moved = _job with { Panels = [_job.Panels[0] with { At = room.Corners[2] }, .. _job.Panels.Skip(1)] };
+        var moved = _job with { Panels = [_job.Panels[0] with { At = room.Corners[2], Wall = null }, .. _job.Panels.Skip(1)] };
         return Compare("panel moved", _runs, Runs(_estimate(moved)), (a, b) => a.Role is RunRole.HomeRun || a.Total.Value == b.Total.Value);
     }
 

@@ -1,4 +1,5 @@
 using Bunit;
+using Estimator.Engine.Changes;
 using Estimator.Engine.House;
 using Estimator.Web.Jobs;
 using Estimator.Web.Rooms;
@@ -17,6 +18,21 @@ public sealed class RoomsPageTests : WebContext
 
         Assert.Equal(14, RoomActs.Count(Desk.Job.Levels[0].Rooms[0], DeviceKind.DuplexReceptacle));
         Assert.Equal("Family room: receptacles 12 to 14", Desk.UndoTitle);
+    }
+
+    [Fact]
+    public async Task Fewer_WhereAllStandInTheirPlace_TakesTheLastOutWithWhatNamedIt()
+    {
+        await OpenSampleAsync();
+        await Desk.EditAsync("Frozen", _ => FrozenWiring.Pin(Desk.Priced!.Estimate), Token);
+        await PricedAsync();
+        var page = RenderSettled();
+        var gone = Desk.Job.Levels[0].Rooms[0].Placed.Last(p => p.Kind is DeviceKind.DuplexReceptacle).Id;
+
+        await page.InvokeAsync(() => page.FindAll("button[aria-label='One receptacle fewer']")[0].ClickAsync(new()));
+
+        Assert.Equal(11, RoomActs.Placed(Desk.Job.Levels[0].Rooms[0], DeviceKind.DuplexReceptacle));
+        Assert.DoesNotContain(gone, Desk.Job.Pins.Circuits.SelectMany(c => c.Outlets));
     }
 
     [Theory]

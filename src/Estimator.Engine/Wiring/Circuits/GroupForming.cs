@@ -16,9 +16,21 @@ internal static class GroupForming
     {
         var units = UnitForming.Form(layout, controls, drafts);
         var zones = Zones.Of(layout.House);
-        var pinned = PinnedGroups(layout, drafts, units);
+        var pinned = PinnedGroups.Of(layout, drafts, units);
         var taken = pinned.SelectMany(p => p.Units).SelectMany(u => u).ToHashSet();
-        var keyed = units.Where(u => !taken.Contains(u[0])).Select(u => (Boxes: u, Key: KeyOf(layout, drafts, u, zones, costs))).ToList();
+        var later = new List<(ImmutableArray<int> Boxes, GroupKey Key)>();
+        var joining = new LaterOutlets(layout, drafts, costs, pinned);
+        foreach (var unit in units.Where(u => !taken.Contains(u[0])))
+        {
+            var key = KeyOf(layout, drafts, unit, zones, costs);
+            if (!joining.Join(unit, key.Panel, key.Kind))
+            {
+                later.Add((unit, key));
+            }
+        }
+
+        pinned = joining.Groups;
+        var keyed = later;
         var few = keyed.Where(u => u.Key.GroundFault).GroupBy(u => u.Key).Where(g => EachProtectsItself(layout, drafts, [.. g.Select(u => u.Boxes)])).Select(g => g.Key).ToHashSet();
         var free = keyed.Select(u => few.Contains(u.Key) ? (u.Boxes, Key: u.Key with { GroundFault = false }) : u)
             .GroupBy(u => u.Key)
@@ -58,29 +70,6 @@ internal static class GroupForming
     // Panels that take new circuits; all of them where none does.
     private static IEnumerable<int> PanelsOpen(HouseLayout layout) =>
         Enumerable.Range(0, layout.Panels.Length).Where(p => !layout.Panels[p].Source.NoNewCircuits || layout.Panels.All(x => x.Source.NoNewCircuits));
-
-    private static ImmutableArray<WiringGroup> PinnedGroups(HouseLayout layout, ImmutableArray<DraftBox> drafts, ImmutableArray<ImmutableArray<int>> units)
-    {
-        var unitOf = units.SelectMany(u => u.Select(b => (b, u))).ToDictionary(x => x.b, x => x.u);
-        var boxOf = BoxIds.Of(layout, drafts);
-        var taken = new HashSet<int>();
-        var groups = ImmutableArray.CreateBuilder<WiringGroup>();
-        foreach (var pin in layout.House.Job.Pins.Circuits)
-        {
-            ImmutableArray<ImmutableArray<int>> members = [.. pin.Outlets.Where(boxOf.ContainsKey).Select(o => unitOf[boxOf[o]])
-                .DistinctBy(u => u[0]).Where(u => taken.Add(u[0])).OrderBy(u => u[0])];
-            if (members.IsEmpty)
-            {
-                continue;
-            }
-
-            var panel = layout.Panels.Select((p, i) => (p, i)).Where(x => x.p.Source.Id == pin.Panel).Select(x => x.i).FirstOrDefault();
-            var kind = members.Select(u => CircuitKinds.Of(layout, drafts, u)).Min();
-            groups.Add(new WiringGroup(panel, kind, -1, members, pin));
-        }
-
-        return groups.ToImmutable();
-    }
 
     private sealed record GroupKey(int Panel, CircuitKind Kind, bool GroundFault, int Zone, int Building, int Alone);
 }

@@ -52,7 +52,9 @@ internal sealed class GroupPlanner
     /// <param name="passes">Passes of the local search at most.</param>
     internal ImmutableArray<ImmutableArray<int>> Plan(int passes)
     {
-        ImmutableArray<ImmutableArray<int>> circuits = [[.. Enumerable.Range(0, Units.Length)]];
+        ImmutableArray<ImmutableArray<int>> circuits = _group.Joining is null
+            ? [[.. Enumerable.Range(0, Units.Length)]]
+            : [[.. Enumerable.Range(0, _group.Carried)], [.. Enumerable.Range(_group.Carried, Units.Length - _group.Carried)]];
         if (_group.Pinned is null && Units.Length > 1)
         {
             var least = _group.Kind is CircuitKind.SmallAppliance ? (int)LocalRules.Figure(_layout.House.Job.Code, "required-circuits", WiringSettings.SmallApplianceCircuits.Number()) : 1;
@@ -78,18 +80,8 @@ internal sealed class GroupPlanner
             .GroupBy(u => _drafts[Units[u].Entry].Place.Room).Where(g => g.Count() > 1).Select(g => g.ToImmutableArray()),
     ];
 
-    private bool Fits(ImmutableArray<int> members)
-    {
-        var outlets = members.Sum(m => Units[m].Outlets);
-        var load = members.Sum(m => Units[m].LoadVa);
-        var practice = _layout.House.Job.Practice;
-        var full = _rating.BreakerA.Value * _rating.Volts.Value;
-        var most = _rating.BreakerA.Value > CircuitRatings.For(CircuitKind.Lighting).Number()
-            ? practice.OutletsPer20A ?? PracticeDefaults.OutletsPer20A.Number()
-            : practice.OutletsPer15A ?? PracticeDefaults.OutletsPer15A.Number();
-        var byLoad = load <= full * PracticeDefaults.LightingLoadShare.Number() / 100m;
-        return _group.Kind is CircuitKind.Lighting && practice.OutletsPer15A is null ? byLoad : byLoad && outlets <= most;
-    }
+    private bool Fits(ImmutableArray<int> members) =>
+        CircuitRoom.Holds(_layout.House.Job, _group.Kind, _rating.BreakerA.Value, members.Sum(m => Units[m].Outlets), members.Sum(m => Units[m].LoadVa));
 
     /// <summary>The units of one circuit with their feed, protection and cost.</summary>
     internal DraftCircuit Draft(ImmutableArray<int> members)
@@ -100,21 +92,23 @@ internal sealed class GroupPlanner
         var each = open.Count > 0 && EachMay(members, open) ? With(members, -1, Breaker(arc, groundFault: false), ProtectedBy.Each, rooms + open.Count * _costs.Prices.GroundFaultReceptacleE4) : null;
         var inBreaker = With(members, -1, Breaker(arc, open.Count > 0), ProtectedBy.Breaker, rooms);
         var first = open.Count > 0 ? FirstReceptacle(members) : -1;
-        if (Wanted is GroundFaultBy.Breaker)
+        var wanted = Wanted(members);
+        if (wanted is GroundFaultBy.Breaker)
         {
             return inBreaker;
         }
 
         if (first < 0 || each is not null)
         {
-            return each is not null && (each.CostE4 < inBreaker.CostE4 || Wanted is GroundFaultBy.FirstReceptacle) ? each : inBreaker;
+            return each is not null && (each.CostE4 < inBreaker.CostE4 || wanted is GroundFaultBy.FirstReceptacle) ? each : inBreaker;
         }
 
         var atFirst = With(members, first, Breaker(arc, groundFault: false), ProtectedBy.First, rooms + ExtraForReceptacle(first));
-        return Wanted is GroundFaultBy.FirstReceptacle || atFirst.CostE4 < inBreaker.CostE4 ? atFirst : inBreaker;
+        return wanted is GroundFaultBy.FirstReceptacle || atFirst.CostE4 < inBreaker.CostE4 ? atFirst : inBreaker;
     }
 
-    private GroundFaultBy Wanted => _layout.House.Job.Practice.GroundFaultBy ?? GroundFaultBy.Cheaper;
+    private GroundFaultBy Wanted(ImmutableArray<int> members) =>
+        (_group.Joining is not null && members[0] >= _group.Carried ? _group.Joining : _group.Pinned)?.GroundFaultBy ?? _layout.House.Job.Practice.GroundFaultBy ?? GroundFaultBy.Cheaper;
 
     private DraftCircuit With(ImmutableArray<int> members, int first, Protection protection, ProtectedBy groundFault, long extra)
     {

@@ -15,6 +15,11 @@ internal sealed class MultiwirePairing(Job job, WayCosts costs)
     /// <summary>Pairs of circuits by index: the one with the home run, and the one that leaves it.</summary>
     internal ImmutableArray<(int Carries, int Joins)> Pairs(WiringGroup group, ImmutableArray<SolvedCircuit> circuits)
     {
+        if (group.Joining is not null && circuits.Length == 2)
+        {
+            return [(0, 1)];
+        }
+
         if (!Wanted(group) || circuits.Length < 2)
         {
             return [];

@@ -3,7 +3,6 @@ using Estimator.Engine.Controls;
 using Estimator.Engine.House;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Measures;
-using Estimator.Engine.Rules;
 using Estimator.Engine.Wiring.Boxes;
 using Estimator.Engine.Wiring.Joints;
 using Estimator.Engine.Wiring.Routing;
@@ -125,18 +124,11 @@ internal sealed class UnitMaking
             Legs = legs,
             InnerE4 = legs.Sum(_costs.Of),
             Terminals = boxes.ToImmutableSortedDictionary(b => b, b => byBox.GetValueOrDefault(b, [])),
-            Outlets = boxes.Sum(Outlets),
-            LoadVa = boxes.Sum(LoadVa),
+            Outlets = boxes.Sum(b => BoxOutlets.Count(_layout, _drafts[b])),
+            LoadVa = boxes.Sum(b => BoxOutlets.LoadVa(_layout, _drafts[b])),
             Rooms = [.. boxes.Select(b => _drafts[b].Place.Room).Distinct().Order()],
         };
     }
-
-    private int Outlets(int box) =>
-        _drafts[box].Equipment >= 0 ? 1 : _drafts[box].Devices.Count(d => !_layout.Devices[d].Kind.IsSwitch());
-
-    private int LoadVa(int box) => _drafts[box].Equipment is >= 0 and var equipment
-        ? decimal.ToInt32(decimal.Ceiling(_layout.Equipment[equipment].LoadVa.Value))
-        : _drafts[box].Devices.Sum(d => _layout.Devices[d].Kind is var kind && (kind.IsLuminaireOrFan() || kind.IsAlarm()) ? decimal.ToInt32(LampLoads.For(kind).Number()) : 0);
 
     private IEnumerable<Terminal> Loads(int device, ImmutableArray<int> groups, Net neutral)
     {

@@ -11,4 +11,14 @@ namespace Estimator.Engine.Wiring.Circuits;
 /// <param name="Units">The boxes of each unit.</param>
 /// <param name="Pinned">The pinned circuit that it is; null for a free group.</param>
 internal sealed record WiringGroup(
-    int Panel, CircuitKind Kind, int Zone, ImmutableArray<ImmutableArray<int>> Units, PinnedCircuit? Pinned);
+    int Panel, CircuitKind Kind, int Zone, ImmutableArray<ImmutableArray<int>> Units, PinnedCircuit? Pinned)
+{
+    /// <summary>The pinned circuit that shares the first one's home run and neutral; null where it stands alone.</summary>
+    internal PinnedCircuit? Joining { get; init; }
+
+    /// <summary>How many of the units, the first ones, are on the circuit that has the home run, where another joins it.</summary>
+    internal int Carried { get; init; }
+
+    /// <summary>The pinned circuits that the group is.</summary>
+    internal IEnumerable<PinnedCircuit> Pins => new[] { Pinned, Joining }.OfType<PinnedCircuit>();
+}

@@ -16,10 +16,10 @@ internal sealed class WayCosts
     private readonly FramingMap _map;
     private readonly ImmutableArray<DraftBox> _boxes;
     private readonly ImmutableArray<int> _tails;
-    private readonly Dictionary<(int, int), ImmutableArray<(RunWay Way, WayLength Length)>> _ways = [];
-    private readonly Dictionary<(int, int), RunWay> _pinned;
+    private readonly Dictionary<(int, int, int), ImmutableArray<(RunWay Way, WayLength Length)>> _ways = [];
+    private readonly Dictionary<(int, int, int), RunWay> _pinned;
 
-    internal WayCosts(HouseLayout layout, FramingMap map, PlanningPrices prices, ImmutableArray<DraftBox> boxes, Dictionary<(int, int), RunWay> pinned)
+    internal WayCosts(HouseLayout layout, FramingMap map, PlanningPrices prices, ImmutableArray<DraftBox> boxes, Dictionary<(int, int, int), RunWay> pinned)
     {
         (_layout, _map, Prices, _boxes, _pinned) = (layout, map, prices, boxes, pinned);
         _tails = [.. boxes.Select(b => Tails.Sixteenths(layout, b)), .. layout.Panels.Select(_ => Tails.PanelSixteenths(layout.House.Job))];
@@ -40,7 +40,7 @@ internal sealed class WayCosts
     internal (RunWay Way, long CostE4) Best(int a, int b, CableType cable)
     {
         var best = (Way: RunWay.Overhead, CostE4: long.MaxValue);
-        foreach (var (way, length) in WaysBetween(a, b))
+        foreach (var (way, length) in WaysBetween(a, b, cable.Conductors))
         {
             var cost = CostE4(a, b, length, cable);
             if (cost < best.CostE4)
@@ -59,22 +59,24 @@ internal sealed class WayCosts
         return Fished(a, b) ? cost + Prices.FishE4(path) : cost + length.Bores * Prices.BoreE4;
     }
 
-    private ImmutableArray<(RunWay Way, WayLength Length)> WaysBetween(int a, int b)
+    private ImmutableArray<(RunWay Way, WayLength Length)> WaysBetween(int a, int b, int conductors)
     {
-        var key = a < b ? (a, b) : (b, a);
+        var (low, high) = a < b ? (a, b) : (b, a);
+        var key = (low, high, _pinned.ContainsKey((low, high, conductors)) ? conductors : 0);
         if (!_ways.TryGetValue(key, out var known))
         {
-            known = Find(key.Item1, key.Item2);
+            known = Find(key);
             _ways.Add(key, known);
         }
 
         return known;
     }
 
-    private ImmutableArray<(RunWay Way, WayLength Length)> Find(int a, int b)
+    private ImmutableArray<(RunWay Way, WayLength Length)> Find((int A, int B, int Conductors) key)
     {
+        var (a, b, _) = key;
         var found = ImmutableArray.CreateBuilder<(RunWay, WayLength)>(3);
-        foreach (var way in _pinned.TryGetValue((a, b), out var pinned) ? [pinned] : Ways)
+        foreach (var way in _pinned.TryGetValue(key, out var pinned) ? [pinned] : Ways)
         {
             if (_map.TryWay(PlaceOf(a), PlaceOf(b), way, out var length))
             {
