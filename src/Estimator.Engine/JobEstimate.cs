@@ -93,7 +93,7 @@ public sealed record JobEstimate
             Loads = loads,
             Schedules = schedules,
             Findings = [.. layout.Findings.Concat(controls.Findings).Concat(wiring.Findings).Concat(takeoff.Findings).Concat(purchase.Findings)
-                .Concat(loads.Findings).Concat(checks.Findings).Concat(CrewChecks.Of(job.Bid)).OrderBy(f => f.Severity)],
+                .Concat(loads.Findings).Concat(checks.Findings).Concat(labor.Findings).Concat(CrewChecks.Of(job.Bid)).OrderBy(f => f.Severity)],
             AppliedRules = checks.Applied,
             Book = new ExplanationBook([house.Page, layout.Page, .. wiring.Pages, takeoff.Page, purchase.Page, labor.Page, bid.Page, loads.Page, schedules.Page, checks.Page]),
         };

@@ -21,7 +21,7 @@ internal static class LaborSheet
         var page = draft.Add(Name);
         var styles = page.Styles;
         var labor = estimate.Labor;
-        page.Columns(19, 46, 9, 6, 10, 9, 9, 32, 9);
+        page.Columns(19, 46, 9, 6, 10, 9, 9, 32, 30, 9);
         page.Put(1, 1, $"Labor: {estimate.House.Job.Name}", styles.Title);
         page.Put(2, 1, $"{Cautions.Hours} Copper figures may be changed and the price follows.", styles.Subtitle);
 
@@ -30,7 +30,7 @@ internal static class LaborSheet
         Phases(page, labor, formulas, index, last);
         Factors(page, factors, formulas, index, last + labor.ByPhase.Count + 5);
 
-        page.Heads(First - 1, "Phase", "Item", ">Quantity", "  Unit", ">Hours for so many units", ">So many units", ">Hours", "  The hours rest on", ">Explained in row");
+        page.Heads(First - 1, "Phase", "Item", ">Quantity", "  Unit", ">Hours for so many units", ">So many units", ">Hours", "  The hours rest on", "  Factors applied", ">Explained in row");
         var units = estimate.Takeoff.Lines.DistinctBy(l => l.ItemId).ToDictionary(l => l.ItemId, l => l.Unit, StringComparer.Ordinal);
         var row = First;
         foreach (var line in labor.Lines.OrderBy(l => l.Phase))
@@ -47,21 +47,21 @@ internal static class LaborSheet
         var styles = page.Styles;
         var row = last + 2;
         page.Put(row, 1, "Hours by phase", styles.Section);
-        page.Fill(row++, 2, 9, styles.Section);
+        page.Fill(row++, 2, 10, styles.Section);
         foreach (var (phase, hours) in labor.ByPhase)
         {
-            page.Fill(row, 2, 9, styles.Text);
+            page.Fill(row, 2, 10, styles.Text);
             page.Put(row, 1, PhaseWords.Of(phase), styles.Text);
             page.Live(row, 7, $"SUMIF(A{First}:A{last},A{row},G{First}:G{last})", hours.Value, styles.Number(SheetStyles.Hours));
-            page.Explained(row, 9, index[hours.Node]);
+            page.Explained(row, 10, index[hours.Node]);
             formulas.Holds(hours.Node, page.At(row, 7));
             row++;
         }
 
-        page.Fill(row, 2, 9, styles.TotalText);
+        page.Fill(row, 2, 10, styles.TotalText);
         page.Put(row, 1, "Hours of the job", styles.TotalText);
         page.Live(row, 7, formulas.Of(labor.Total.Node, Name), labor.Total.Value, styles.Number(SheetStyles.Hours, SheetStyles.Tone.Total));
-        page.Explained(row, 9, index[labor.Total.Node], total: true);
+        page.Explained(row, 10, index[labor.Total.Node], total: true);
         page.CallIt(HoursName, row, 7);
         formulas.Holds(labor.Total.Node, HoursName);
         if (labor.WaitDays is { } days)
@@ -78,16 +78,16 @@ internal static class LaborSheet
         }
 
         page.Put(row, 1, "Factors of this job", page.Styles.Section);
-        page.Fill(row, 2, 9, page.Styles.Section);
+        page.Fill(row, 2, 10, page.Styles.Section);
         page.Limit(row + 1, row + factors.Count, 7);
         foreach (var factor in factors)
         {
             row++;
-            page.Fill(row, 2, 9, page.Styles.Text);
+            page.Fill(row, 2, 10, page.Styles.Text);
             page.Put(row, 1, factor.Label, page.Styles.OneLine);
             page.Input(row, 7, factor.Value, SheetStyles.Plain);
             page.Put(row, 8, FigureText.UnitWords(factor.Unit) is { Length: > 0 } unit ? unit : "times", page.Styles.Soft);
-            page.Explained(row, 9, index[factor.Ref]);
+            page.Explained(row, 10, index[factor.Ref]);
             formulas.Holds(factor.Ref, page.At(row, 7));
         }
     }
@@ -120,7 +120,8 @@ internal static class LaborSheet
 
         page.Live(row, 7, formulas.Of(line.Hours.Node, Name, Here), line.Hours.Value, styles.Number(SheetStyles.Hours));
         page.Put(row, 8, line.Basis, styles.Soft);
-        page.Explained(row, 9, index[line.Hours.Node]);
+        page.Put(row, 9, LaborWords.Of(line.Factors), styles.Soft);
+        page.Explained(row, 10, index[line.Hours.Node]);
 
         string? Here(ExplanationNode node) =>
             node.Ref == line.Quantity.Node ? $"C{row}"

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Estimator.Documents.Labor;
 using Estimator.Documents.House;
 using Estimator.Documents.Purchase;
 using Estimator.Engine;
@@ -32,10 +33,10 @@ public static class JobTables
         ]));
 
     private static string Labor(JobEstimate estimate) => Csv.Write(
-        ["item", "description", "phase", "quantity", "hours", "basis", "node"],
+        ["item", "description", "phase", "quantity", "hours", "basis", "factors", "node"],
         estimate.Labor.Lines.Select(l => (string[])
         [
-            l.ItemId, l.Description, Snake(l.Phase), Csv.Number(l.Quantity.Value), Csv.Number(l.Hours.Value), l.Basis, Node(l.Hours.Node),
+            l.ItemId, l.Description, Snake(l.Phase), Csv.Number(l.Quantity.Value), Csv.Number(l.Hours.Value), l.Basis, LaborWords.Of(l.Factors), Node(l.Hours.Node),
         ]));
 
     private static string Circuits(JobEstimate estimate) => Csv.Write(

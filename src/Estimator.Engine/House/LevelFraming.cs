@@ -19,4 +19,10 @@ public sealed record LevelFraming
 
     /// <summary>What lies under the floor of the lowest level.</summary>
     public UnderFloor Under { get; init; } = UnderFloor.Slab;
+
+    /// <summary>Height of the crawl space under the lowest level; null leaves it out of labor.</summary>
+    public Length? CrawlHeight { get; init; }
+
+    /// <summary>Whether the space above the level's ceilings is a tight attic: low, insulated or hot.</summary>
+    public bool TightAttic { get; init; }
 }

@@ -64,4 +64,16 @@ public sealed record Practice
 
     /// <summary>Whether the house is lived in and furnished during the work.</summary>
     public bool Occupied { get; init; }
+
+    /// <summary>Whether the whole job takes less than a day.</summary>
+    public bool SmallJob { get; init; }
+
+    /// <summary>Whether material is carried up to a second storey or higher.</summary>
+    public bool CarriedUp { get; init; }
+
+    /// <summary>Whether rooms that repeat another one go faster.</summary>
+    public bool RepeatedRooms { get; init; }
+
+    /// <summary>Whether bores are counted apart from pulling; else the hours of a cable take them in. It is one of them and never both.</summary>
+    public bool BoresApart { get; init; }
 }

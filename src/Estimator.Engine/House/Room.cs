@@ -39,6 +39,9 @@ public sealed record Room
     /// <summary>Whether studs can be bored or cable must be fished.</summary>
     public WallState Walls { get; init; } = WallState.Open;
 
+    /// <summary>What its walls are made of; null is wood studs.</summary>
+    public WallBuild? WallBuild { get; init; }
+
     /// <summary>How conductors are run to its boxes; null as the firm's practice has it.</summary>
     public WiringMethod? WiringMethod { get; init; }
 

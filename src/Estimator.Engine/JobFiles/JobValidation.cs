@@ -54,6 +54,7 @@ internal static class JobValidation
         {
             problems.Length($"$.levels[{l}].ceiling_height", level.CeilingHeight, Length.FromFeet(4), Length.FromFeet(40));
             problems.Length($"$.levels[{l}].elevation", level.Elevation, Length.Zero, Length.FromFeet(200));
+            problems.Length($"$.levels[{l}].framing.crawl_height", level.Framing.CrawlHeight, Length.FromInches(6), Length.FromFeet(12));
             problems.Length($"$.levels[{l}].framing.stud_depth", level.Framing.StudDepth, Length.FromInches(1), Length.FromFeet(2));
             problems.Length($"$.levels[{l}].framing.stud_spacing", level.Framing.StudSpacing, Length.FromInches(6), Length.FromFeet(8));
             problems.Length($"$.levels[{l}].framing.joist_spacing", level.Framing.JoistSpacing, Length.FromInches(6), Length.FromFeet(8));

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Catalogue;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Findings;
 using Estimator.Engine.House;
 using Estimator.Engine.Rules;
 using Estimator.Engine.Takeoff;
@@ -9,20 +10,27 @@ namespace Estimator.Engine.Labor;
 
 /// <summary>Finds the hours of a takeoff.</summary>
 /// <remarks>
-/// Fishing acts on rough-in alone; height on rough-in and trim-out of ceiling work; an occupied house on everything. Alternatives are never
-/// multiplied together. Cable hours take in the bores of an average run, so holes are not counted again. Source: labor.csv and the factor table.
+/// Each factor acts in the phases and on the work that it belongs to; of alternatives the largest counts alone, and together they come to no more than the cap.
+/// Cable hours take in the bores of an average run; where bores are counted apart, pulling alone is taken. Source: labor.csv and the factor table.
 /// </remarks>
 public sealed class LaborHours
 {
     /// <summary>Number of the page of the explanation book.</summary>
     public const int PageNumber = 6;
 
+    private const string Bore = "bored-hole";
+
     private readonly Job _job;
     private readonly TakeoffResult _takeoff;
     private readonly PartsCatalogue _catalogue;
     private readonly PageWriter _page = new(PageNumber);
+    private readonly LaborFactoring _factors;
 
-    private LaborHours(Job job, TakeoffResult takeoff, PartsCatalogue catalogue) => (_job, _takeoff, _catalogue) = (job, takeoff, catalogue);
+    private LaborHours(Job job, TakeoffResult takeoff, PartsCatalogue catalogue)
+    {
+        (_job, _takeoff, _catalogue) = (job, takeoff, catalogue);
+        _factors = new LaborFactoring(job, _page);
+    }
 
     /// <summary>The hours.</summary>
     public static LaborPlan Compute(Job job, TakeoffResult takeoff, PartsCatalogue catalogue) => new LaborHours(job, takeoff, catalogue).Compute();
@@ -38,6 +46,7 @@ public sealed class LaborHours
             ByPhase = byPhase,
             Total = _page.Sum("all-hours", "Hours of the job", Unit.Hours, [.. byPhase.Values]),
             WaitDays = WaitDays(),
+            Findings = [.. Repeated()],
             Page = _page.ToPage(),
         };
     }
@@ -48,31 +57,56 @@ public sealed class LaborHours
 
     private IEnumerable<LaborLine> Lines(TakeoffLine line)
     {
-        var devices = _takeoff.Devices.Where(d => d.ItemId == line.ItemId && d.OwnerSupplied == line.OwnerSupplied).ToList();
-        foreach (var unit in _catalogue.LaborFor(line.ItemId))
+        if (line.ItemId == Bore)
         {
-            var hours = devices.Count > 0 ? OfDevices(devices, unit) : OfQuantity(line, unit);
-            yield return new LaborLine(line.ItemId, line.Description, unit.Phase, line.Quantity, Rounded(Occupied(hours)), unit.Basis);
+            // Never beside cable hours that take the bores in.
+            return _job.Practice.BoresApart ? [Line(line, WorkPhase.RoughIn, Bores, LaborFactors.BoreHours.Basis)] : [];
         }
+
+        var devices = _takeoff.Devices.Where(d => d.ItemId == line.ItemId && d.OwnerSupplied == line.OwnerSupplied).ToList();
+        return _catalogue.LaborFor(line.ItemId).Select(unit => Line(line, unit.Phase, () => devices.Count > 0 ? OfDevices(devices, unit) : OfQuantity(line, unit), unit.Basis));
+
+        Fact Bores() => _page.Compute(Operation.Product, "labor-bores", "Bores counted apart", Unit.Hours, line.Quantity, LaborFactors.BoreHours.Read(_page, Unit.Hours));
+    }
+
+    private LaborLine Line(TakeoffLine line, WorkPhase phase, Func<Fact> find, string basis)
+    {
+        _factors.Begin(phase);
+        var hours = Rounded(_factors.OfTheJob(find()));
+        return new LaborLine(line.ItemId, line.Description, phase, line.Quantity, hours, basis, _factors.Taken());
     }
 
     private Fact OfQuantity(TakeoffLine line, LaborUnit unit)
     {
-        var hours = Times(line.Quantity, unit);
-        return line.Category == "cable" && _takeoff.FishedFeet.TryGetValue(line.ItemId, out var fished)
-            ? _page.Compute(Operation.Sum, "labor-fished", "With the part that is fished", Unit.Hours, hours, More(Times(fished, unit), LaborFactors.Fished))
-            : hours;
+        if (line.Category != "cable")
+        {
+            return _factors.By(Times(line.Quantity, unit), []);
+        }
+
+        var hours = _factors.By(Pulled(Times(line.Quantity, unit)), []);
+        foreach (var slow in _takeoff.SlowCable.Where(c => c.ItemId == line.ItemId))
+        {
+            var (rule, label) = slow.Place.Fished ? ("labor-fished", "With the part that is fished") : ("labor-slow", "With the part that is slow");
+            hours = _factors.More(Pulled(Times(slow.Feet, unit)), LaborFactoring.Of(slow.Place)) is { } more
+                ? _page.Compute(Operation.Sum, rule, label, Unit.Hours, hours, more) : hours;
+        }
+
+        return hours;
     }
+
+    private Fact Pulled(Fact hours) => _job.Practice.BoresApart
+        ? _page.Compute(Operation.PercentOf, "labor-pulling", "Pulling alone", Unit.Hours, hours, LaborFactors.PullingPercent.Read(_page, Unit.Percent))
+        : hours;
 
     private Fact OfDevices(List<CountedDevice> devices, LaborUnit unit)
     {
         List<Fact> parts = [];
-        foreach (var alike in devices.GroupBy(d => d).OrderBy(g => (g.Key.Further, g.Key.OldWork, g.Key.CeilingFeet)))
+        foreach (var alike in devices.GroupBy(d => d).OrderBy(g => (g.Key.Further, g.Key.Place.Order, g.Key.CeilingFeet)))
         {
             var count = _page.Constant(alike.Key.Further ? "Further devices in their boxes" : "Devices, first in their box", alike.Count(), Unit.Each);
             var hours = alike.Key.Further ? OfFurther(count, unit) : Times(count, unit);
-            hours = alike.Key.OldWork && unit.Phase is WorkPhase.RoughIn ? By(hours, LaborFactors.Fished) : hours;
-            parts.Add(alike.Key.CeilingFeet > 0 && unit.Phase is WorkPhase.RoughIn or WorkPhase.TrimOut ? By(hours, LaborFactors.AtHeight(Math.Max(alike.Key.CeilingFeet, 1))) : hours);
+            var factors = LaborFactoring.Of(alike.Key.Place);
+            parts.Add(_factors.By(hours, alike.Key.CeilingFeet > 0 ? factors.Append(LaborFactors.AtHeight(Math.Max(alike.Key.CeilingFeet, 1))) : factors));
         }
 
         return _page.Sum("labor-devices", "Hours of the devices", Unit.Hours, parts);
@@ -99,19 +133,23 @@ public sealed class LaborHours
         return _page.Compute(Operation.Product, "labor-hours", "Quantity times unit", Unit.Hours, units, hours);
     }
 
-    private Fact Occupied(Fact hours) => _job.Practice.Occupied ? By(hours, LaborFactors.Occupied) : hours;
-
-    private Fact By(Fact hours, RuleRow factor) =>
-        _page.Compute(Operation.Product, "labor-factor", factor.Label, Unit.Hours, hours, factor.Read(_page, Unit.Factor));
-
-    // What a factor adds on top of the plain hours that are counted already.
-    private Fact More(Fact hours, RuleRow factor)
-    {
-        var extra = _page.Compute(Operation.Difference, "labor-factor", factor.Label, Unit.Factor, factor.Read(_page, Unit.Factor), _page.Constant("Plain hours, counted already", 1));
-        return _page.Compute(Operation.Product, "labor-factor", factor.Label, Unit.Hours, hours, extra);
-    }
-
     private Fact Rounded(Fact hours) => _page.Compute(
         Operation.RoundNearest, "hours-to-the-hundredth", "To the hundredth of an hour", Unit.Hours, hours,
         _page.Compute(Operation.Quotient, "hundredth", "A hundredth", Unit.Hours, _page.Constant("One", 1, Unit.Hours), _page.Constant("Hundredths", 100)));
+
+    // A device more in one of them ends the repetition, and its room is priced in full: who sees the price move must find that said.
+    private IEnumerable<Finding> Repeated()
+    {
+        var rooms = RepeatedRooms.Of(_job);
+        if (rooms.Count > 0)
+        {
+            yield return new Finding
+            {
+                Code = "repeated-rooms",
+                Severity = Severity.Note,
+                Where = [.. rooms.Order(StringComparer.Ordinal)],
+                Text = FormattableString.Invariant($"Devices of {rooms.Count} rooms are taken at {LaborFactors.Repeated.Number()} of their rough-in and trim-out hours, because each repeats another room. A device more or less in one of them ends that, and the room is priced in full."),
+            };
+        }
+    }
 }

@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using Estimator.Engine.Catalogue;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Rules;
 
 namespace Estimator.Engine.Labor;
 
@@ -10,4 +12,5 @@ namespace Estimator.Engine.Labor;
 /// <param name="Quantity">How many, or how many feet.</param>
 /// <param name="Hours">The hours, factors applied.</param>
 /// <param name="Basis">On what the unit rests.</param>
-public sealed record LaborLine(string ItemId, string Description, WorkPhase Phase, Fact Quantity, Fact Hours, string Basis);
+/// <param name="Factors">The factors that its hours, or a part of them, were multiplied by.</param>
+public sealed record LaborLine(string ItemId, string Description, WorkPhase Phase, Fact Quantity, Fact Hours, string Basis, ImmutableArray<RuleRow> Factors);

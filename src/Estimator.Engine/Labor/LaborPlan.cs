@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Catalogue;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Findings;
 
 namespace Estimator.Engine.Labor;
 
@@ -18,6 +19,9 @@ public sealed record LaborPlan
 
     /// <summary>Days on the calendar of waiting for the utility; null without work on the service. They are no hours.</summary>
     public Fact? WaitDays { get; init; }
+
+    /// <summary>What a reader must know of the hours.</summary>
+    public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <summary>Page of the explanation book.</summary>
     public required ExplanationPage Page { get; init; }

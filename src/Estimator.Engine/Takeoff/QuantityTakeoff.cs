@@ -10,7 +10,6 @@ using Estimator.Engine.Wiring;
 using Estimator.Engine.Wiring.Boxes;
 using Estimator.Engine.Wiring.Circuits;
 using Estimator.Engine.Wiring.Joints;
-using Estimator.Engine.Wiring.Routing;
 
 namespace Estimator.Engine.Takeoff;
 
@@ -27,11 +26,13 @@ public sealed class QuantityTakeoff
     private readonly PageWriter _page = new(PageNumber);
     private readonly LineCollecting _lines;
     private readonly List<CountedDevice> _devices = [];
+    private readonly WorkPlaces _places;
 
     private QuantityTakeoff(HouseLayout layout, WiringPlan wiring, PartsCatalogue catalogue)
     {
         (_layout, _wiring, _catalogue) = (layout, wiring, catalogue);
         _lines = new LineCollecting(catalogue, _page);
+        _places = new WorkPlaces(layout, wiring, _page);
     }
 
     /// <summary>The takeoff.</summary>
@@ -59,7 +60,7 @@ public sealed class QuantityTakeoff
         {
             Lines = lines,
             Devices = [.. _devices],
-            FishedFeet = Fished(),
+            SlowCable = _places.Cables(),
             Pieces = CablePieces.Of(_layout.House.Job, _wiring, _catalogue, _page),
             UsefulEnd = CablePieces.UsefulEnd(_layout.House.Job, _page),
             Openings = openings,
@@ -70,13 +71,6 @@ public sealed class QuantityTakeoff
 
     private Fact Openings() => _page.Constant(
         "Devices, luminaires, alarms and equipment outlets", _layout.Devices.Length + _layout.Equipment.Length, Unit.Each);
-
-    private ImmutableSortedDictionary<string, Fact> Fished() => _wiring.Runs.Where(r => r.Fished).Select(r => (r.Cable.ItemId, r.Total))
-        .Concat(_wiring.Feeders.Where(f => f.Fished && RunMethods.Raceway(f.Method) is null).Select(f => (f.ItemId, f.Total))).GroupBy(r => r.ItemId, StringComparer.Ordinal)
-        .ToImmutableSortedDictionary(
-            g => g.Key,
-            g => _page.Compute(Operation.InFeet, "fished-feet", "Cable fished in finished walls", Unit.Feet, _page.Sum("fished", "Cable fished in finished walls", Unit.Length, [.. g.Select(r => r.Total)])),
-            StringComparer.Ordinal);
 
     private void Circuit(Circuit circuit)
     {
@@ -132,7 +126,7 @@ public sealed class QuantityTakeoff
         var item = _catalogue.OfKit(kit)?.Id ?? kit;
         _lines.AddOne(item, "Device", room, owner);
         var ceiling = box.Place.Mount is Framing.Mount.Ceiling ? (int)decimal.Ceiling(box.Place.HeightFact.AsLength().Value.ToFeet()) : 0;
-        _devices.Add(new CountedDevice(item, further, box.OldWork, ceiling, owner));
+        _devices.Add(new CountedDevice(item, further, _places.Of(box), ceiling, owner));
     }
 
     private void Equipment(Circuit circuit, Box box, string room)

@@ -13,8 +13,8 @@ public sealed record TakeoffResult
     /// <summary>Every device and luminaire, for labor.</summary>
     public required ImmutableArray<CountedDevice> Devices { get; init; }
 
-    /// <summary>Feet of cable that are fished, by item; a part of the item's line.</summary>
-    public required ImmutableSortedDictionary<string, Fact> FishedFeet { get; init; }
+    /// <summary>Feet of cable in places that slow the work, by item and place; parts of the items' lines.</summary>
+    public required ImmutableArray<PlacedCable> SlowCable { get; init; }
 
     /// <summary>Every run of cable as it is cut.</summary>
     public required ImmutableArray<CablePiece> Pieces { get; init; }

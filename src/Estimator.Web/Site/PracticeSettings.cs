@@ -45,5 +45,17 @@ public static class PracticeSettings
         PracticeSetting.OfChoice(
             "House during the work", "empty", NoSource,
             [new(Option.No, "empty"), new(Option.Yes, "lived in and furnished")], p => Option.Of(p.Occupied), (p, v) => p with { Occupied = v == Option.Yes }),
+        PracticeSetting.OfChoice(
+            "Size of the job", "a day or more", NoSource,
+            [new(Option.No, "a day or more"), new(Option.Yes, "less than a day")], p => Option.Of(p.SmallJob), (p, v) => p with { SmallJob = v == Option.Yes }),
+        PracticeSetting.OfChoice(
+            "Material for upper storeys", "not counted", NoSource,
+            [new(Option.No, "not counted"), new(Option.Yes, "carried up")], p => Option.Of(p.CarriedUp), (p, v) => p with { CarriedUp = v == Option.Yes }),
+        PracticeSetting.OfChoice(
+            "Rooms that repeat another", "same hours", NoSource,
+            [new(Option.No, "same hours"), new(Option.Yes, "go faster")], p => Option.Of(p.RepeatedRooms), (p, v) => p with { RepeatedRooms = v == Option.Yes }),
+        PracticeSetting.OfChoice(
+            "Hours of boring", "in those of the cable", NoSource,
+            [new(Option.No, "in those of the cable"), new(Option.Yes, "apart from pulling")], p => Option.Of(p.BoresApart), (p, v) => p with { BoresApart = v == Option.Yes }),
     ];
 }

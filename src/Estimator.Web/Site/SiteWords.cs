@@ -30,6 +30,16 @@ public static class SiteWords
         _ => throw new ArgumentOutOfRangeException(nameof(walls), walls, "No such state."),
     };
 
+    /// <summary>What walls are made of.</summary>
+    public static string Of(WallBuild build) => build switch
+    {
+        WallBuild.WoodStuds => "wood studs",
+        WallBuild.PlasterAndLath => "plaster and lath",
+        WallBuild.MetalStuds => "metal studs",
+        WallBuild.FurredMasonry => "masonry, furred",
+        _ => throw new ArgumentOutOfRangeException(nameof(build), build, "No such walls."),
+    };
+
     /// <summary>Which way joists run.</summary>
     public static string Of(JoistDirection direction) => direction switch
     {

@@ -74,4 +74,19 @@ public sealed class LaborPageTests : WebContext
         Assert.Contains("Mar 2, 2026", panel.Find(".calendar li").TextContent, StringComparison.Ordinal);
         Assert.Equal(CrewTime.Of(priced).Calendar.Steps.Length, panel.FindAll(".calendar li").Count);
     }
+
+    [Theory]
+    [InlineData("The job takes less than a day")]
+    [InlineData("Material is carried up to a second storey")]
+    public async Task Statement_Ticked_LengthensTheHoursAndNamesItsFactor(string label)
+    {
+        var before = await OpenSampleAsync();
+        var list = Render<FactorList>(p => p.Add(f => f.Priced, before).AddCascadingValue(before.Source));
+
+        await list.FindAll("label").Single(l => l.TextContent.Contains(label, StringComparison.Ordinal)).QuerySelector("input")!.ChangeAsync(new() { Value = true });
+
+        var after = await PricedAsync();
+        Assert.True(after.Estimate.Labor.Total.Value > before.Estimate.Labor.Total.Value);
+        Assert.NotEmpty(after.Estimate.Labor.Lines.SelectMany(l => l.Factors));
+    }
 }

@@ -30,6 +30,10 @@ public sealed class SiteTests : WebContext
         { "Circuits that share a neutral, two by two", "Every", p => $"{p.Multiwire}" },
         { "Wiring method", "Mc", p => $"{p.WiringMethod}" },
         { "House during the work", "yes", p => $"{p.Occupied}" },
+        { "Size of the job", "yes", p => $"{p.SmallJob}" },
+        { "Material for upper storeys", "yes", p => $"{p.CarriedUp}" },
+        { "Rooms that repeat another", "yes", p => $"{p.RepeatedRooms}" },
+        { "Hours of boring", "yes", p => $"{p.BoresApart}" },
     };
 
     [Theory]
