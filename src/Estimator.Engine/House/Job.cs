@@ -53,6 +53,9 @@ public sealed record Job
     /// <summary>From cost to price.</summary>
     public BidSettings Bid { get; init; } = new();
 
+    /// <summary>When and how the price is paid; null where it follows the payment table throughout.</summary>
+    public PaymentTerms? Payment { get; init; }
+
     /// <summary>Choices of the engine that the user overruled.</summary>
     public Pins Pins { get; init; } = new();
 

@@ -45,6 +45,7 @@ internal static class JobValidation
         PowerValidation.Check(job, problems);
         PracticeValidation.Check(job.Practice, problems);
         BidValidation.Check(job.Bid, problems);
+        PaymentValidation.Check(job.Payment, problems);
         foreach (var (amendment, a) in job.Code.Amendments.Select((x, i) => (x, i)))
         {
             problems.Range($"$.code.amendments[{a}].value", amendment.Value, 0, JobLimits.Many, "in the rule's unit");
