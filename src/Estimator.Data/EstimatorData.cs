@@ -1,4 +1,5 @@
 using Estimator.Data.Companies;
+using Estimator.Data.Contracts;
 using Estimator.Data.Databases;
 using Estimator.Data.Jobs;
 using Estimator.Data.Orders;
@@ -31,6 +32,7 @@ public static class EstimatorData
         services.AddScoped(p => new SupplierPriceStore(Contexts(p), p.GetRequiredService<CurrentCompany>(), p.GetRequiredService<TimeProvider>()));
         services.AddScoped(p => new StockStore(Contexts(p), p.GetRequiredService<CurrentCompany>()));
         services.AddScoped(p => new OrderStore(Contexts(p), p.GetRequiredService<CurrentCompany>(), p.GetRequiredService<TimeProvider>()));
+        services.AddScoped(p => new ContractStore(Contexts(p), p.GetRequiredService<CurrentCompany>(), p.GetRequiredService<TimeProvider>()));
         return services;
     }
 

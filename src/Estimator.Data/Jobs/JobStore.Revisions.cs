@@ -63,7 +63,7 @@ public sealed partial class JobStore
     public async Task<ImmutableArray<RevisionSummary>> RevisionsAsync(string jobId, CancellationToken token = default)
     {
         await using var db = await _contexts.CreateDbContextAsync(token);
-        var rows = await db.Revisions.AsNoTracking().Where(r => r.JobId == jobId).OrderByDescending(r => r.Number).ToListAsync(token);
+        var rows = await db.Revisions.AsNoTracking().Include(r => r.Events).Include(r => r.Sent).AsSplitQuery().Where(r => r.JobId == jobId).OrderByDescending(r => r.Number).ToListAsync(token);
         return [.. rows.Select(RevisionRows.Summary)];
     }
 
@@ -74,26 +74,13 @@ public sealed partial class JobStore
     public async Task<SavedRevision?> LoadRevisionAsync(string jobId, int number, CancellationToken token = default)
     {
         await using var db = await _contexts.CreateDbContextAsync(token);
-        var found = await db.Revisions.AsNoTracking().Where(r => r.JobId == jobId && r.Number == number)
+        var found = await db.Revisions.AsNoTracking().Include(r => r.Events).Include(r => r.Sent).Where(r => r.JobId == jobId && r.Number == number)
             .Join(db.Catalogues, r => r.CatalogueHash, c => c.Hash, (r, c) => new { Revision = r, c.FilesJson }).SingleOrDefaultAsync(token);
         return found is null
             ? null
             : new SavedRevision(
                 RevisionRows.Summary(found.Revision), JobRows.Job(found.Revision.JobJson, jobId),
                 JsonSerializer.Deserialize<ImmutableSortedDictionary<string, string>>(found.FilesJson)!);
-    }
-
-    /// <summary>Says what became of a revision.</summary>
-    /// <param name="jobId">The job.</param>
-    /// <param name="number">The revision's number.</param>
-    /// <param name="state">The state.</param>
-    /// <param name="token">Ends the wait.</param>
-    /// <returns>Whether there is such a revision.</returns>
-    public async Task<bool> SetRevisionStateAsync(string jobId, int number, RevisionState state, CancellationToken token = default)
-    {
-        await using var db = await _contexts.CreateDbContextAsync(token);
-        var word = Word.Of(state);
-        return await db.Revisions.Where(r => r.JobId == jobId && r.Number == number).ExecuteUpdateAsync(set => set.SetProperty(r => r.State, word), token) > 0;
     }
 
     private async Task KeepCatalogueAsync(EstimatorContext db, string hash, ImmutableSortedDictionary<string, string> files, CancellationToken token)

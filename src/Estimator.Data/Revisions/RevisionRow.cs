@@ -1,3 +1,4 @@
+using Estimator.Data.Contracts;
 using Estimator.Data.Databases;
 
 namespace Estimator.Data.Revisions;
@@ -20,8 +21,6 @@ internal sealed class RevisionRow : OwnedRow
 
     public required string JobJson { get; set; }
 
-    public required string State { get; set; }
-
     public required string Note { get; set; }
 
     public required string Who { get; set; }
@@ -39,6 +38,10 @@ internal sealed class RevisionRow : OwnedRow
     public long HoursE4 { get; set; }
 
     public long OpeningsE4 { get; set; }
+
+    public List<BidEventRow>? Events { get; set; }
+
+    public SentBidRow? Sent { get; set; }
 
     public List<TakeoffLineRow>? TakeoffLines { get; set; }
 

@@ -1,6 +1,8 @@
+using Estimator.Data.Contracts;
 using Estimator.Data.Databases;
 using Estimator.Data.Jobs;
 using Estimator.Engine;
+using Estimator.Engine.Contracts;
 using Estimator.Engine.JobFiles;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Rules;
@@ -22,7 +24,6 @@ internal static class RevisionRows
             EngineHash = EngineHash.Value,
             CatalogueHash = catalogueHash,
             JobJson = JobFile.Write(estimate.House.Job),
-            State = Word.Of(RevisionState.Saved),
             Note = StorableText.Of(revision.Note),
             Who = StorableText.Of(revision.Who),
             AtUtcTicks = now.UtcTicks,
@@ -32,6 +33,7 @@ internal static class RevisionRows
             HighE4 = Scaled.ToE4(bid.High.Value),
             HoursE4 = Scaled.ToE4(estimate.Labor.Total.Value),
             OpeningsE4 = Scaled.ToE4(estimate.Takeoff.Openings.Value),
+            Events = [],
             TakeoffLines = Numbered(company, Takeoff(estimate)),
             Cables = Numbered(company, Cables(estimate)),
             Boxes = Numbered(company, Boxes(estimate)),
@@ -42,7 +44,7 @@ internal static class RevisionRows
     }
 
     internal static RevisionSummary Summary(RevisionRow r) => new(
-        r.JobId, r.Number, r.JobVersion, r.EngineHash, Word.Read<RevisionState>(r.State), r.Note, r.Who, JobRows.Utc(r.AtUtcTicks),
+        r.JobId, r.Number, r.JobVersion, r.EngineHash, new BidLife(r.Sent?.ValidDays ?? 0, [.. r.Events!.OrderBy(e => e.Sequence).Select(ContractRows.Event)]), r.Note, r.Who, JobRows.Utc(r.AtUtcTicks),
         Scaled.MoneyFromE4(r.DirectCostE4), Scaled.MoneyFromE4(r.LowE4), Scaled.MoneyFromE4(r.LikelyE4), Scaled.MoneyFromE4(r.HighE4),
         LaborTime.FromHours(Scaled.FromE4(r.HoursE4)));
 

@@ -100,16 +100,6 @@ public abstract class RevisionTests(TestDatabase database)
     }
 
     [Fact]
-    public async Task State_OfARevision_IsKept()
-    {
-        var store = await database.NewStoreAsync();
-        await SavedAsync(store, Bedroom);
-        Assert.True(await store.SetRevisionStateAsync("bedroom", 1, RevisionState.Accepted, Token));
-        Assert.False(await store.SetRevisionStateAsync("bedroom", 2, RevisionState.Accepted, Token));
-        Assert.Equal(RevisionState.Accepted, Assert.Single(await store.RevisionsAsync("bedroom", Token)).State);
-    }
-
-    [Fact]
     public async Task Delete_OfAJob_TakesItsRevisionsAlong()
     {
         var store = await database.NewStoreAsync();

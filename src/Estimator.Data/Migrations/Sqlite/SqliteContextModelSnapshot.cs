@@ -53,6 +53,486 @@ namespace Estimator.Data.Migrations.Sqlite
                     b.ToTable("companies", (string)null);
                 });
 
+            modelBuilder.Entity("Estimator.Data.Contracts.BidEventRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("job_id");
+
+                    b.Property<int>("Revision")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("revision");
+
+                    b.Property<int>("Sequence")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("sequence");
+
+                    b.Property<long>("AtUtcTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at_utc_ticks");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("on");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("text");
+
+                    b.Property<string>("To")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("to");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("who");
+
+                    b.HasKey("CompanyId", "JobId", "Revision", "Sequence");
+
+                    b.ToTable("bid_events", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.ChangeEventRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("job_id");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("number");
+
+                    b.Property<int>("Sequence")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("sequence");
+
+                    b.Property<long>("AtUtcTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at_utc_ticks");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("on");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("text");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("who");
+
+                    b.HasKey("CompanyId", "JobId", "Number", "Sequence");
+
+                    b.ToTable("change_order_events", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.ChangeLineRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("job_id");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("number");
+
+                    b.Property<int>("Line")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("line");
+
+                    b.Property<long?>("AmountE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("amount_e4");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<long>("QuantityE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("quantity_e4");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("text");
+
+                    b.Property<string>("Unit")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("unit");
+
+                    b.HasKey("CompanyId", "JobId", "Number", "Line");
+
+                    b.ToTable("change_order_lines", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.ChangeOrderRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("job_id");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("number");
+
+                    b.Property<long>("AtUtcTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at_utc_ticks");
+
+                    b.Property<int>("Days")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("days");
+
+                    b.Property<int>("EventCount")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("event_count");
+
+                    b.Property<int>("FromRevision")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("from_revision");
+
+                    b.Property<long>("PriceE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("price_e4");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("reason");
+
+                    b.Property<int>("ToRevision")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("to_revision");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("version");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("who");
+
+                    b.HasKey("CompanyId", "JobId", "Number");
+
+                    b.HasIndex("CompanyId", "JobId", "FromRevision");
+
+                    b.HasIndex("CompanyId", "JobId", "ToRevision");
+
+                    b.ToTable("change_orders", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.InvoiceEventRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("number");
+
+                    b.Property<int>("Sequence")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("sequence");
+
+                    b.Property<long>("AmountE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("amount_e4");
+
+                    b.Property<long>("AtUtcTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at_utc_ticks");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("on");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("text");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("who");
+
+                    b.HasKey("CompanyId", "Number", "Sequence");
+
+                    b.ToTable("invoice_events", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.InvoiceLineRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("number");
+
+                    b.Property<int>("Line")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("line");
+
+                    b.Property<long>("BeforeE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("before_e4");
+
+                    b.Property<string>("LineId")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("line_id");
+
+                    b.Property<long>("NowE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("now_e4");
+
+                    b.Property<string>("Title")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("title");
+
+                    b.Property<long>("ValueE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("value_e4");
+
+                    b.HasKey("CompanyId", "Number", "Line");
+
+                    b.ToTable("invoice_lines", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.InvoiceRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("number");
+
+                    b.Property<long>("AtUtcTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at_utc_ticks");
+
+                    b.Property<long>("DepositAppliedE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("deposit_applied_e4");
+
+                    b.Property<long>("DepositE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("deposit_e4");
+
+                    b.Property<int>("EventCount")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("event_count");
+
+                    b.Property<string>("JobId")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("job_id");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<int>("Place")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("place");
+
+                    b.Property<long>("ReleasedE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("released_e4");
+
+                    b.Property<long>("RetainedE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("retained_e4");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("version");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("who");
+
+                    b.HasKey("CompanyId", "Number");
+
+                    b.HasIndex("CompanyId", "JobId", "Place")
+                        .IsUnique();
+
+                    b.ToTable("invoices", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.KeptDocumentRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("job_id");
+
+                    b.Property<string>("Paper")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("paper");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("number");
+
+                    b.Property<string>("File")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("file");
+
+                    b.Property<long>("AtUtcTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at_utc_ticks");
+
+                    b.Property<byte[]>("Bytes")
+                        .IsRequired()
+                        .HasColumnType("BLOB")
+                        .HasColumnName("bytes");
+
+                    b.Property<string>("MediaType")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("media_type");
+
+                    b.Property<string>("Sha256")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("sha256");
+
+                    b.HasKey("CompanyId", "JobId", "Paper", "Number", "File");
+
+                    b.ToTable("kept_documents", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.SentBidLineRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("job_id");
+
+                    b.Property<int>("Revision")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("revision");
+
+                    b.Property<int>("Line")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("line");
+
+                    b.Property<string>("LineId")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("line_id");
+
+                    b.Property<string>("Title")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("title");
+
+                    b.Property<long>("ValueE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("value_e4");
+
+                    b.HasKey("CompanyId", "JobId", "Revision", "Line");
+
+                    b.ToTable("sent_bid_lines", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.SentBidRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("job_id");
+
+                    b.Property<int>("Revision")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("revision");
+
+                    b.Property<int>("DaysToPay")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("days_to_pay");
+
+                    b.Property<long>("DepositE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("deposit_e4");
+
+                    b.Property<long>("LateChargePercentE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("late_charge_percent_e4");
+
+                    b.Property<long>("RetainagePercentE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("retainage_percent_e4");
+
+                    b.Property<int>("ValidDays")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("valid_days");
+
+                    b.HasKey("CompanyId", "JobId", "Revision");
+
+                    b.ToTable("sent_bids", (string)null);
+                });
+
             modelBuilder.Entity("Estimator.Data.Jobs.JobEditRow", b =>
                 {
                     b.Property<long>("CompanyId")
@@ -753,11 +1233,6 @@ namespace Estimator.Data.Migrations.Sqlite
                         .HasColumnType("INTEGER")
                         .HasColumnName("openings_e4");
 
-                    b.Property<string>("State")
-                        .IsRequired()
-                        .HasColumnType("TEXT")
-                        .HasColumnName("state");
-
                     b.Property<string>("Who")
                         .IsRequired()
                         .HasColumnType("TEXT")
@@ -1110,6 +1585,102 @@ namespace Estimator.Data.Migrations.Sqlite
                     b.ToTable("suppliers", (string)null);
                 });
 
+            modelBuilder.Entity("Estimator.Data.Contracts.BidEventRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Revisions.RevisionRow", null)
+                        .WithMany("Events")
+                        .HasForeignKey("CompanyId", "JobId", "Revision")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.ChangeEventRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Contracts.ChangeOrderRow", null)
+                        .WithMany("Events")
+                        .HasForeignKey("CompanyId", "JobId", "Number")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.ChangeLineRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Contracts.ChangeOrderRow", null)
+                        .WithMany("Lines")
+                        .HasForeignKey("CompanyId", "JobId", "Number")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.ChangeOrderRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Revisions.RevisionRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "JobId", "FromRevision")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("Estimator.Data.Revisions.RevisionRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "JobId", "ToRevision")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.InvoiceEventRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Contracts.InvoiceRow", null)
+                        .WithMany("Events")
+                        .HasForeignKey("CompanyId", "Number")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.InvoiceLineRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Contracts.InvoiceRow", null)
+                        .WithMany("Lines")
+                        .HasForeignKey("CompanyId", "Number")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.InvoiceRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Jobs.JobRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "JobId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.KeptDocumentRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Jobs.JobRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "JobId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.SentBidLineRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Contracts.SentBidRow", null)
+                        .WithMany("Lines")
+                        .HasForeignKey("CompanyId", "JobId", "Revision")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.SentBidRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Revisions.RevisionRow", null)
+                        .WithOne("Sent")
+                        .HasForeignKey("Estimator.Data.Contracts.SentBidRow", "CompanyId", "JobId", "Revision")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Estimator.Data.Jobs.JobEditRow", b =>
                 {
                     b.HasOne("Estimator.Data.Jobs.JobRow", null)
@@ -1320,6 +1891,25 @@ namespace Estimator.Data.Migrations.Sqlite
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Estimator.Data.Contracts.ChangeOrderRow", b =>
+                {
+                    b.Navigation("Events");
+
+                    b.Navigation("Lines");
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.InvoiceRow", b =>
+                {
+                    b.Navigation("Events");
+
+                    b.Navigation("Lines");
+                });
+
+            modelBuilder.Entity("Estimator.Data.Contracts.SentBidRow", b =>
+                {
+                    b.Navigation("Lines");
+                });
+
             modelBuilder.Entity("Estimator.Data.Orders.OrderRow", b =>
                 {
                     b.Navigation("Events");
@@ -1339,7 +1929,11 @@ namespace Estimator.Data.Migrations.Sqlite
 
                     b.Navigation("Connectors");
 
+                    b.Navigation("Events");
+
                     b.Navigation("Labor");
+
+                    b.Navigation("Sent");
 
                     b.Navigation("TakeoffLines");
                 });
