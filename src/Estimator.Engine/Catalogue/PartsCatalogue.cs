@@ -100,6 +100,17 @@ public sealed class PartsCatalogue
         return known.IsEmpty ? this : new PartsCatalogue(Items, Boxes, _kits, _all.Labor, offers, HashOf(text));
     }
 
+    /// <summary>All labor units, in file order.</summary>
+    public ImmutableArray<LaborUnit> LaborUnits => _all.Labor;
+
+    /// <summary>This catalogue with a firm's own labor units in the place of all of its.</summary>
+    /// <param name="labor">The units.</param>
+    public PartsCatalogue WithLabor(ImmutableArray<LaborUnit> labor)
+    {
+        var text = string.Join('\n', labor.Select(u => FormattableString.Invariant($"{u.Item} {u.Phase} {u.Hours} {u.Per}")).Prepend(Hash));
+        return new PartsCatalogue(Items, Boxes, _kits, labor, _all.Offers, HashOf(text));
+    }
+
     /// <summary>This catalogue with some of its offers alone; items, boxes and hours stay.</summary>
     /// <param name="keep">Which offers stay.</param>
     public PartsCatalogue WithOffers(Func<Offer, bool> keep)

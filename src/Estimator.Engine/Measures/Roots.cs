@@ -1,6 +1,6 @@
 namespace Estimator.Engine.Measures;
 
-/// <summary>Whole-number square roots, the same on every machine.</summary>
+/// <summary>Square roots that are the same on every machine.</summary>
 public static class Roots
 {
     /// <summary>Length of the straight line over two legs, all in sixteenths of an inch, rounded to the nearest.</summary>
@@ -18,6 +18,30 @@ public static class Roots
 
     /// <summary>The whole part of a square root.</summary>
     public static int FloorOf(long square) => (int)Floor((UInt128)square);
+
+    /// <summary>A square root to twelve places, by Newton's steps in decimal arithmetic.</summary>
+    /// <param name="square">Zero or above, up to a billion.</param>
+    public static decimal Of(decimal square)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(square);
+        if (square == 0)
+        {
+            return 0;
+        }
+
+        // From above the steps only fall; where rounding ends that, the root is found.
+        var guess = Math.Max(1, square);
+        while (true)
+        {
+            var next = (guess + (square / guess)) / 2;
+            if (next >= guess)
+            {
+                return decimal.Round(guess, 12, MidpointRounding.AwayFromZero);
+            }
+
+            guess = next;
+        }
+    }
 
     private static UInt128 Floor(UInt128 value)
     {

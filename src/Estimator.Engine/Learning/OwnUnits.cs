@@ -1,0 +1,46 @@
+using System.Globalization;
+using Estimator.Engine.Catalogue;
+using Estimator.Engine.House;
+using Estimator.Engine.Measures;
+using Estimator.Engine.Rules;
+
+namespace Estimator.Engine.Learning;
+
+/// <summary>Lays what the firm accepted over the tables.</summary>
+public static class OwnUnits
+{
+    private const int Places = 4;
+    private const string Cable = "cable";
+
+    /// <summary>The catalogue with its hours multiplied, each saying so.</summary>
+    /// <param name="catalogue">The catalogue.</param>
+    /// <param name="own">The factors in force, one a phase at most.</param>
+    public static PartsCatalogue Over(PartsCatalogue catalogue, IReadOnlyCollection<OwnUnit> own)
+    {
+        var factors = own.Where(o => o.Kind is LearnedKind.Hours).ToDictionary(o => o.Key, StringComparer.Ordinal);
+        return factors.Count == 0 ? catalogue
+            : catalogue.WithLabor([.. catalogue.LaborUnits.Select(u => factors.TryGetValue(Words.Snake(u.Phase), out var factor) ? Times(u, factor) : u)]);
+    }
+
+    /// <summary>The text of labor.csv for a catalogue, so that a saved revision reads the same hours again.</summary>
+    /// <param name="catalogue">The catalogue.</param>
+    public static string LaborCsv(PartsCatalogue catalogue) => string.Join('\n', catalogue.LaborUnits.Select(u => string.Create(
+        CultureInfo.InvariantCulture, $"{u.Item},{Words.Snake(u.Phase)},{u.Hours},{u.Per},\"{u.Basis.Replace("\"", "\"\"", StringComparison.Ordinal)}\"")).Prepend("item,phase,hours,per,basis").Append(""));
+
+    /// <summary>How a new job cuts cable: what the firm's jobs took beyond the takeoff is the tolerance of each piece.</summary>
+    /// <param name="practice">How the job works.</param>
+    /// <param name="own">The factors in force.</param>
+    public static Practice Over(Practice practice, IEnumerable<OwnUnit> own) => own.FirstOrDefault(o => o is { Kind: LearnedKind.Material, Key: Cable }) is { } cable
+        ? practice with { CutTolerancePercent = Percent.FromHundredths(WastePercent(cable.Factor)) }
+        : practice;
+
+    /// <summary>What a factor on material is as waste, in percent to the tenth; none below the takeoff.</summary>
+    /// <param name="factor">The factor.</param>
+    public static decimal WastePercent(decimal factor) => Math.Max(0, decimal.Round((factor - 1) * 100, 1, MidpointRounding.AwayFromZero));
+
+    private static LaborUnit Times(LaborUnit unit, OwnUnit factor) => unit with
+    {
+        Hours = decimal.Round(unit.Hours * factor.Factor, Places, MidpointRounding.AwayFromZero),
+        Basis = string.Create(CultureInfo.InvariantCulture, $"own: {factor.Factor:0.00} times the table from {factor.Jobs} closed jobs; {unit.Basis}"),
+    };
+}
