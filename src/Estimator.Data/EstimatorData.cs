@@ -1,3 +1,4 @@
+using Estimator.Data.Actuals;
 using Estimator.Data.Companies;
 using Estimator.Data.Contracts;
 using Estimator.Data.Databases;
@@ -33,6 +34,8 @@ public static class EstimatorData
         services.AddScoped(p => new StockStore(Contexts(p), p.GetRequiredService<CurrentCompany>()));
         services.AddScoped(p => new OrderStore(Contexts(p), p.GetRequiredService<CurrentCompany>(), p.GetRequiredService<TimeProvider>()));
         services.AddScoped(p => new ContractStore(Contexts(p), p.GetRequiredService<CurrentCompany>(), p.GetRequiredService<TimeProvider>()));
+        services.AddScoped(p => new ActualsStore(Contexts(p), p.GetRequiredService<CurrentCompany>()));
+        services.AddScoped(p => new OwnUnitStore(Contexts(p), p.GetRequiredService<CurrentCompany>(), p.GetRequiredService<TimeProvider>()));
         return services;
     }
 

@@ -40,6 +40,7 @@ internal abstract partial class EstimatorContext(DbContextOptions options) : DbC
         prices.Property(r => r.Supplier).HasMaxLength(PriceLimits.Name);
         SupplyTables(modelBuilder);
         ContractTables(modelBuilder);
+        ActualsTables(modelBuilder);
         foreach (var property in modelBuilder.Model.GetEntityTypes().SelectMany(e => e.GetProperties()))
         {
             property.SetColumnName(JsonNamingPolicy.SnakeCaseLower.ConvertName(property.Name));

@@ -11,6 +11,9 @@ public sealed record Citation(string Source, string Basis)
     /// <summary>Stands for the firm's stock in the place of a table: its rows are what lies on the shelf.</summary>
     public const string Shelf = "shelf";
 
+    /// <summary>Stands for what was written down of a job in the place of a table.</summary>
+    public const string Actuals = "actuals";
+
     private static readonly ConcurrentDictionary<string, RuleTable> Tables = new(StringComparer.Ordinal);
 
     /// <summary>Source and basis in one line; a published source needs no further word.</summary>
@@ -29,6 +32,11 @@ public sealed record Citation(string Source, string Basis)
         if (table == Shelf)
         {
             return new Citation($"Stock on hand: {key}", "");
+        }
+
+        if (table == Actuals)
+        {
+            return new Citation($"Written down on the job: {key}", "");
         }
 
         var rules = Tables.GetOrAdd(table, RuleTable.Load);

@@ -23,6 +23,194 @@ namespace Estimator.Data.Migrations.Postgres
 
             NpgsqlModelBuilderExtensions.UseIdentityByDefaultColumns(modelBuilder);
 
+            modelBuilder.Entity("Estimator.Data.Actuals.ActualHoursRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("job_id");
+
+                    b.Property<int>("Id")
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("date")
+                        .HasColumnName("day");
+
+                    b.Property<long>("HoursE4")
+                        .HasColumnType("bigint")
+                        .HasColumnName("hours_e4");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("note");
+
+                    b.Property<string>("Phase")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("phase");
+
+                    b.HasKey("CompanyId", "JobId", "Id");
+
+                    b.ToTable("actual_hours", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.JobClosingRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("job_id");
+
+                    b.Property<DateOnly>("ClosedOn")
+                        .HasColumnType("date")
+                        .HasColumnName("closed_on");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("who");
+
+                    b.HasKey("CompanyId", "JobId");
+
+                    b.ToTable("job_closings", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.JobOutcomeRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("job_id");
+
+                    b.Property<string>("Kind")
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Key")
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("key");
+
+                    b.Property<long>("ActualE4")
+                        .HasColumnType("bigint")
+                        .HasColumnName("actual_e4");
+
+                    b.Property<long>("EstimatedE4")
+                        .HasColumnType("bigint")
+                        .HasColumnName("estimated_e4");
+
+                    b.HasKey("CompanyId", "JobId", "Kind", "Key");
+
+                    b.ToTable("job_outcomes", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.OwnUnitRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("Id")
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    b.Property<bool>("Accepted")
+                        .HasColumnType("boolean")
+                        .HasColumnName("accepted");
+
+                    b.Property<long>("AtUtcTicks")
+                        .HasColumnType("bigint")
+                        .HasColumnName("at_utc_ticks");
+
+                    b.Property<string>("EndedBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("ended_by");
+
+                    b.Property<long?>("EndedUtcTicks")
+                        .HasColumnType("bigint")
+                        .HasColumnName("ended_utc_ticks");
+
+                    b.Property<long>("FactorE4")
+                        .HasColumnType("bigint")
+                        .HasColumnName("factor_e4");
+
+                    b.Property<long>("HighE4")
+                        .HasColumnType("bigint")
+                        .HasColumnName("high_e4");
+
+                    b.PrimitiveCollection<List<string>>("Jobs")
+                        .IsRequired()
+                        .HasColumnType("text[]")
+                        .HasColumnName("jobs");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("key");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("kind");
+
+                    b.Property<long>("LowE4")
+                        .HasColumnType("bigint")
+                        .HasColumnName("low_e4");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("who");
+
+                    b.HasKey("CompanyId", "Id");
+
+                    b.ToTable("own_units", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.UsedMaterialRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("job_id");
+
+                    b.Property<string>("Item")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("item");
+
+                    b.Property<long>("QuantityE4")
+                        .HasColumnType("bigint")
+                        .HasColumnName("quantity_e4");
+
+                    b.HasKey("CompanyId", "JobId", "Item");
+
+                    b.ToTable("used_material", (string)null);
+                });
+
             modelBuilder.Entity("Estimator.Data.Companies.CompanyRow", b =>
                 {
                     b.Property<long>("CompanyId")
@@ -1591,6 +1779,51 @@ namespace Estimator.Data.Migrations.Postgres
                     b.ToTable("suppliers", (string)null);
                 });
 
+            modelBuilder.Entity("Estimator.Data.Actuals.ActualHoursRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Jobs.JobRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "JobId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.JobClosingRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Jobs.JobRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "JobId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.JobOutcomeRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Actuals.JobClosingRow", null)
+                        .WithMany("Outcomes")
+                        .HasForeignKey("CompanyId", "JobId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.OwnUnitRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Companies.CompanyRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.UsedMaterialRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Jobs.JobRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "JobId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Estimator.Data.Contracts.BidEventRow", b =>
                 {
                     b.HasOne("Estimator.Data.Revisions.RevisionRow", null)
@@ -1895,6 +2128,11 @@ namespace Estimator.Data.Migrations.Postgres
                         .HasForeignKey("CompanyId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.JobClosingRow", b =>
+                {
+                    b.Navigation("Outcomes");
                 });
 
             modelBuilder.Entity("Estimator.Data.Contracts.ChangeOrderRow", b =>

@@ -17,6 +17,194 @@ namespace Estimator.Data.Migrations.Sqlite
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
+            modelBuilder.Entity("Estimator.Data.Actuals.ActualHoursRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("job_id");
+
+                    b.Property<int>("Id")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("id");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("day");
+
+                    b.Property<long>("HoursE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("hours_e4");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note");
+
+                    b.Property<string>("Phase")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("phase");
+
+                    b.HasKey("CompanyId", "JobId", "Id");
+
+                    b.ToTable("actual_hours", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.JobClosingRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("job_id");
+
+                    b.Property<DateOnly>("ClosedOn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("closed_on");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("who");
+
+                    b.HasKey("CompanyId", "JobId");
+
+                    b.ToTable("job_closings", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.JobOutcomeRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("job_id");
+
+                    b.Property<string>("Kind")
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Key")
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("key");
+
+                    b.Property<long>("ActualE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("actual_e4");
+
+                    b.Property<long>("EstimatedE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("estimated_e4");
+
+                    b.HasKey("CompanyId", "JobId", "Kind", "Key");
+
+                    b.ToTable("job_outcomes", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.OwnUnitRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<int>("Id")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("id");
+
+                    b.Property<bool>("Accepted")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("accepted");
+
+                    b.Property<long>("AtUtcTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at_utc_ticks");
+
+                    b.Property<string>("EndedBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ended_by");
+
+                    b.Property<long?>("EndedUtcTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ended_utc_ticks");
+
+                    b.Property<long>("FactorE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("factor_e4");
+
+                    b.Property<long>("HighE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("high_e4");
+
+                    b.PrimitiveCollection<string>("Jobs")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("jobs");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("key");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<long>("LowE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("low_e4");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("version");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("who");
+
+                    b.HasKey("CompanyId", "Id");
+
+                    b.ToTable("own_units", (string)null);
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.UsedMaterialRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("job_id");
+
+                    b.Property<string>("Item")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("item");
+
+                    b.Property<long>("QuantityE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("quantity_e4");
+
+                    b.HasKey("CompanyId", "JobId", "Item");
+
+                    b.ToTable("used_material", (string)null);
+                });
+
             modelBuilder.Entity("Estimator.Data.Companies.CompanyRow", b =>
                 {
                     b.Property<long>("CompanyId")
@@ -1585,6 +1773,51 @@ namespace Estimator.Data.Migrations.Sqlite
                     b.ToTable("suppliers", (string)null);
                 });
 
+            modelBuilder.Entity("Estimator.Data.Actuals.ActualHoursRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Jobs.JobRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "JobId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.JobClosingRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Jobs.JobRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "JobId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.JobOutcomeRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Actuals.JobClosingRow", null)
+                        .WithMany("Outcomes")
+                        .HasForeignKey("CompanyId", "JobId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.OwnUnitRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Companies.CompanyRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.UsedMaterialRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Jobs.JobRow", null)
+                        .WithMany()
+                        .HasForeignKey("CompanyId", "JobId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Estimator.Data.Contracts.BidEventRow", b =>
                 {
                     b.HasOne("Estimator.Data.Revisions.RevisionRow", null)
@@ -1889,6 +2122,11 @@ namespace Estimator.Data.Migrations.Sqlite
                         .HasForeignKey("CompanyId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.JobClosingRow", b =>
+                {
+                    b.Navigation("Outcomes");
                 });
 
             modelBuilder.Entity("Estimator.Data.Contracts.ChangeOrderRow", b =>
