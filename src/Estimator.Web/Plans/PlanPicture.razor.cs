@@ -1,4 +1,5 @@
 using System.Globalization;
+using Estimator.Documents.House;
 using Estimator.Web.Explanations;
 using Estimator.Web.Jobs;
 using Microsoft.AspNetCore.Components;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Bunit;
+using Estimator.Documents.Boxes;
 using Estimator.Engine;
 using Estimator.Engine.Wiring.Joints;
 using Estimator.Web.Boxes;

@@ -1,4 +1,5 @@
 using Bunit;
+using Estimator.Documents.Loads;
 using Estimator.Engine.House;
 using Estimator.Web.Loads;
 using Estimator.Web.Panels;

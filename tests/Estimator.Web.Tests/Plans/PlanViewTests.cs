@@ -1,4 +1,5 @@
 using Bunit;
+using Estimator.Documents.House;
 using Estimator.Engine.House;
 using Estimator.Web.Explanations;
 using Estimator.Web.Jobs;
