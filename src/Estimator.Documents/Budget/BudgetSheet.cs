@@ -1,11 +1,11 @@
 using System.Globalization;
 using Estimator.Documents.Explanations;
+using Estimator.Documents.House;
 using Estimator.Documents.Takeoff;
 using Estimator.Documents.Workbooks;
 using Estimator.Engine;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.Findings;
-using Estimator.Engine.House;
 
 namespace Estimator.Documents.Budget;
 
@@ -79,12 +79,9 @@ internal sealed class BudgetSheet(SheetPage page, JobEstimate estimate, Explanat
 
         foreach (var open in unknown)
         {
-            Say("Not known yet", open.Text.Length > 0 ? open.Text : TopicWords(open.Topic), page.Styles.Body);
+            Say("Not known yet", open.Text.Length > 0 ? open.Text : PlaceWords.Kind(open.Topic), page.Styles.Body);
         }
     }
-
-    private static string TopicWords(UnknownTopic topic) =>
-        string.Concat(topic.ToString().Select((c, i) => i > 0 && char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}" : c.ToString()));
 
     private void Ask()
     {
@@ -95,14 +92,7 @@ internal sealed class BudgetSheet(SheetPage page, JobEstimate estimate, Explanat
         }
 
         Section("What to ask each firm");
-        foreach (var question in (ReadOnlySpan<string>)
-        [
-            "Is the permit in your price, and who meets the inspector?",
-            "What is left out: patching, painting, fixtures, work on the panel?",
-            "What do you assume about what nobody has seen yet, and what will it cost if you are wrong?",
-            "What do you charge for one receptacle more or less, once you are here?",
-            "When is what paid, and how long does your price stand?",
-        ])
+        foreach (var question in FirmQuestions.All)
         {
             Say("", question, page.Styles.Body);
         }

@@ -15,6 +15,7 @@ internal sealed class Paper : IDisposable
 
     private const double LabelWidth = 108;
     private const double SectionGap = 12;
+    private const double TitleWidth = 600;
 
     private readonly PdfDocument _document = new();
     private readonly List<PaperPage> _pages = [];
@@ -29,7 +30,7 @@ internal sealed class Paper : IDisposable
         PaperFonts.Use();
         _block = new TitleBlock(title, Pen);
         _issued = title.Letterhead.IssuedOn;
-        _document.Info.Title = $"{title.Kind}: {title.Job}";
+        _document.Info.Title = Pen.OneLine($"{title.Kind}: {title.Job}", PaperLook.Body, TitleWidth);
         _document.Info.Author = title.Letterhead.Company;
         _document.Info.Creator = "Residential wiring estimator";
         _document.Language = "en-US";

@@ -8,6 +8,7 @@ namespace Estimator.Documents.Papers;
 internal sealed class PaperPen
 {
     private const char Missing = '?';
+    private const int LettersOfALine = 400;
 
     private readonly XGraphics _ruler;
     private readonly Dictionary<(double Points, bool Bold), XFont> _fonts = [];
@@ -72,10 +73,18 @@ internal sealed class PaperPen
         return lines;
     }
 
+    /// <summary>The first lines of a text; the last ends with a sign where there are more.</summary>
+    internal List<string> Wrap(string text, PaperLook look, double width, int most)
+    {
+        // A line holds a few hundred letters: what lies far beyond is not measured.
+        var lines = Wrap(text.Length > most * LettersOfALine ? text[..(most * LettersOfALine)] : text, look, width);
+        return lines.Count <= most ? lines : [.. lines.Take(most - 1), OneLine($"{lines[most - 1]} {lines[most]}", look, width)];
+    }
+
     /// <summary>A text on one line, ended by a sign where it is too wide.</summary>
     internal string OneLine(string text, PaperLook look, double width)
     {
-        var clean = Clean(text, look).Replace('\n', ' ');
+        var clean = Clean(text.Length > LettersOfALine ? text[..LettersOfALine] : text, look).Replace('\n', ' ');
         if (Width(clean, look) <= width)
         {
             return clean;

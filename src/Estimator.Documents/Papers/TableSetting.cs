@@ -4,8 +4,13 @@ namespace Estimator.Documents.Papers;
 internal sealed class TableSetting
 {
     private const double Inset = 4;
+    private const double FigureInset = 7;
     private const double Above = 2.5;
     private const double TickSide = 8;
+    private const int BandLines = 2;
+
+    // So that no row is higher than a page; what is cut ends with a sign.
+    private const int CellLines = 20;
 
     private readonly Paper _paper;
     private readonly PaperTable _table;
@@ -18,7 +23,7 @@ internal sealed class TableSetting
         (_paper, _table) = (paper, table);
         var shares = table.Columns.Sum(c => c.Share);
         _widths = [.. table.Columns.Select(c => c.Share / shares * paper.Width)];
-        _heads = [.. table.Columns.Select((c, i) => paper.Pen.Wrap(c.Head, PaperLook.Head, _widths[i] - 2 * Inset))];
+        _heads = [.. table.Columns.Select((c, i) => paper.Pen.Wrap(c.Head, PaperLook.Head, Room(i)))];
     }
 
     private double HeadHeight => _heads.Max(h => h.Count) * PaperLook.Head.Line + 2 * Above;
@@ -65,8 +70,12 @@ internal sealed class TableSetting
         Heads();
         if (next.Kind is not RowKind.Band && _band.Length > 0)
         {
-            var band = new PaperRow(RowKind.Band, [$"{_band}, continued"]);
-            Part(band, Wrapped(band), 0, Wrapped(band)[0].Count);
+            // The end of a long name gives way, so that one sees that it goes on.
+            const string Continued = ", continued";
+            var room = _paper.Width - 2 * Inset - _paper.Pen.Width(Continued, PaperLook.CellStrong);
+            var band = _band;
+            Place(new PaperRow(RowKind.Band, [$"{_paper.Pen.OneLine(band, PaperLook.CellStrong, room)}{Continued}"]));
+            _band = band;
         }
     }
 
@@ -83,46 +92,25 @@ internal sealed class TableSetting
         _paper.Page.Rule(Paper.LeftEdge, Paper.LeftEdge + _paper.Width, _paper.Y, PaperLook.Dark);
     }
 
-    // A row is taken apart only where no page holds it, or what it is tied to, whole.
     private void Place(PaperRow row)
     {
         var (cells, look) = (Wrapped(row), Look(row));
-        var lines = Lines(cells);
-        for (var from = 0; from < lines;)
-        {
-            var fit = (int)((_paper.Left - 2 * Above) / look.Line);
-            if (fit < 1)
-            {
-                Begin(look.Line + 2 * Above, row);
-                fit = Math.Max(1, (int)((_paper.Left - 2 * Above) / look.Line));
-            }
-
-            fit = Math.Min(fit, lines - from);
-            Part(row, cells, from, fit);
-            from += fit;
-        }
-
-        _band = row.Kind is RowKind.Band ? row.Cells[0] : _band;
-    }
-
-    private void Part(PaperRow row, List<List<string>> cells, int from, int count)
-    {
-        var look = Look(row);
-        var height = count * look.Line + 2 * Above;
-        var (x, page) = (Paper.LeftEdge, _paper.Page);
+        var height = Height(row);
         Ground(row.Kind, height);
+        var x = Paper.LeftEdge;
         for (var c = 0; c < cells.Count; c++)
         {
-            Lines(cells[c].Skip(from).Take(count), x, _paper.Y + Above, c, look);
-            if (row.Kind is RowKind.Plain && from == 0 && _table.Columns[c].Kind is CellKind.Tick)
+            Lines(cells[c], x, _paper.Y + Above, c, look);
+            if (row.Kind is RowKind.Plain && _table.Columns[c].Kind is CellKind.Tick)
             {
-                page.Frame(x + Inset, _paper.Y + Above + (look.Line - TickSide) / 2, TickSide, TickSide, PaperLook.SoftInk);
+                _paper.Page.Frame(x + Inset, _paper.Y + Above + (look.Line - TickSide) / 2, TickSide, TickSide, PaperLook.SoftInk);
             }
 
             x += _widths[c];
         }
 
         _paper.Y += height;
+        _band = row.Kind is RowKind.Band ? row.Cells[0] : _band;
     }
 
     private void Ground(RowKind kind, double height)
@@ -150,7 +138,7 @@ internal sealed class TableSetting
         {
             if (_table.Columns[column].Kind is CellKind.Figures)
             {
-                _paper.Page.TextEnding(x + _widths[column] - Inset, y, line, look);
+                _paper.Page.TextEnding(x + _widths[column] - FigureInset, y, line, look);
             }
             else
             {
@@ -161,13 +149,13 @@ internal sealed class TableSetting
         }
     }
 
-    private double Height(PaperRow row) => Lines(Wrapped(row)) * Look(row).Line + 2 * Above;
+    private double Room(int column) => _widths[column] - Inset - (_table.Columns[column].Kind is CellKind.Figures ? FigureInset : Inset);
 
-    private static int Lines(List<List<string>> cells) => Math.Max(1, cells.Max(c => c.Count));
+    private double Height(PaperRow row) => Math.Max(1, Wrapped(row).Max(c => c.Count)) * Look(row).Line + 2 * Above;
 
     private List<List<string>> Wrapped(PaperRow row) => row.Kind is RowKind.Band
-        ? [_paper.Pen.Wrap(row.Cells[0], Look(row), _paper.Width - 2 * Inset)]
-        : [.. row.Cells.Select((cell, c) => cell.Length == 0 ? [] : _paper.Pen.Wrap(cell, Look(row), _widths[c] - 2 * Inset))];
+        ? [_paper.Pen.Wrap(row.Cells[0], Look(row), _paper.Width - 2 * Inset, BandLines)]
+        : [.. row.Cells.Select((cell, c) => cell.Length == 0 ? [] : _paper.Pen.Wrap(cell, Look(row), Room(c), CellLines))];
 
     private static PaperLook Look(PaperRow row) => row.Kind is RowKind.Plain ? PaperLook.Cell : PaperLook.CellStrong;
 }

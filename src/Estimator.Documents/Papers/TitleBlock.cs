@@ -8,6 +8,7 @@ internal sealed class TitleBlock(PaperTitle title, PaperPen pen)
     internal const double Margin = 46;
     private const double FootHeight = 26;
     private const double Gap = 6;
+    private const int MostLines = 2;
 
     private string Day => title.Letterhead.IssuedOn?.ToString("MMMM d, yyyy", CultureInfo.InvariantCulture) ?? "";
 
@@ -36,7 +37,7 @@ internal sealed class TitleBlock(PaperTitle title, PaperPen pen)
 
         page.Rule(Margin, right, y + Gap, PaperLook.Dark, 1);
         y += 2.5 * Gap;
-        page.TextEnding(right, y + PaperLook.Title.Ascent - PaperLook.Soft.Ascent, Issue, PaperLook.Soft);
+        page.TextEnding(right, y + PaperLook.Title.Ascent - PaperLook.Soft.Ascent, pen.OneLine(Issue, PaperLook.Soft, (right - Margin) / 3), PaperLook.Soft);
         y = Say(page, y, title.Kind, PaperLook.Title);
         y = Say(page, y, title.Job, PaperLook.Company);
         y = letterhead.Customer.Length > 0 ? Say(page, y + 2, $"For {letterhead.Customer}", PaperLook.Soft) : y;
@@ -49,9 +50,10 @@ internal sealed class TitleBlock(PaperTitle title, PaperPen pen)
     internal double Later(PaperPage page)
     {
         var right = page.Width - Margin;
-        var room = right - Margin - pen.Width(Issue, PaperLook.Small) - 20;
+        var issue = pen.OneLine(Issue, PaperLook.Small, (right - Margin) / 3);
+        var room = right - Margin - pen.Width(issue, PaperLook.Small) - 20;
         page.Text(Margin, Margin - 14, pen.OneLine($"{title.Kind}: {title.Job}", PaperLook.Small, room), PaperLook.Small);
-        page.TextEnding(right, Margin - 14, Issue, PaperLook.Small);
+        page.TextEnding(right, Margin - 14, issue, PaperLook.Small);
         page.Rule(Margin, right, Margin, PaperLook.Hairline);
         return Margin + Gap;
     }
@@ -79,7 +81,7 @@ internal sealed class TitleBlock(PaperTitle title, PaperPen pen)
 
     private double Say(PaperPage page, double y, string text, PaperLook look)
     {
-        foreach (var line in pen.Wrap(text, look, page.Width - 2 * Margin))
+        foreach (var line in pen.Wrap(text, look, page.Width - 2 * Margin, MostLines))
         {
             page.Text(Margin, y, line, look);
             y += look.Line;

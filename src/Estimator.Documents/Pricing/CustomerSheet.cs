@@ -107,19 +107,12 @@ internal sealed class CustomerSheet
     private void Scope()
     {
         Section("Scope");
-        foreach (var room in _estimate.House.Rooms)
+        foreach (var (room, things, _) in ScopeWords.ByRoom(_estimate))
         {
-            var things = _estimate.Layout.Devices.Where(d => d.Place.Room == room.Index).GroupBy(d => d.Kind).OrderBy(g => g.Key)
-                .Select(g => PlaceWords.Devices(g.Key, g.Count()))
-                .Concat(_estimate.Layout.Equipment.Select((e, i) => (e, i)).Where(x => x.e.Place.Room == room.Index).Select(x => PlaceWords.Equipment(_estimate, x.i)))
-                .ToList();
-            if (things.Count > 0)
-            {
-                Line(PlaceWords.Room(room), string.Join(", ", things));
-            }
+            Line(room, things);
         }
 
-        Line("Circuits", string.Create(CultureInfo.InvariantCulture, $"{_estimate.Wiring.Circuits.Length} new, {_estimate.Takeoff.Openings.Value:0} openings in all"));
+        Line("Circuits", ScopeWords.Circuits(_estimate));
     }
 
     private void Terms()

@@ -48,10 +48,20 @@ public sealed class PaperTests
     }
 
     [Fact]
-    public void Row_HigherThanAPage_LosesNoWord()
+    public void Cell_OfThousandsOfWords_IsCutWithASign()
     {
-        var words = string.Join(' ', Enumerable.Range(1, 3000).Select(i => $"w{i}"));
-        var read = new PaperReading(Written(table => table.Row(words, "1.00")));
+        var read = new PaperReading(Written(table => table.Row(string.Join(' ', Enumerable.Range(1, 3000).Select(i => $"w{i}")), "1.00")));
+        Assert.Single(read.Pages);
+        Assert.Contains(read.AllLines, l => l.EndsWith('…'));
+    }
+
+    [Fact]
+    public void Paragraph_OfThousandsOfWords_LosesNone()
+    {
+        using var paper = new Paper(Title);
+        paper.Section("Long");
+        paper.Say(string.Join(' ', Enumerable.Range(1, 3000).Select(i => $"w{i}")));
+        var read = new PaperReading(paper.ToBytes());
         Assert.True(read.Pages.Count > 1);
         Assert.Equal(Enumerable.Range(1, 3000).Select(i => $"w{i}"), read.Text.Split(' ').Where(w => w.Length > 1 && w[0] == 'w' && char.IsDigit(w[1])));
     }

@@ -1,0 +1,117 @@
+using System.Globalization;
+using Estimator.Documents.House;
+using Estimator.Documents.Papers;
+using Estimator.Engine;
+
+namespace Estimator.Documents.Pricing;
+
+/// <summary>The bid that a customer signs, as a PDF: price, scope, what is in it and what is not, terms. No cost, no hour, no markup.</summary>
+public sealed class CustomerPaper
+{
+    private const double TermsHeight = 110;
+
+    private readonly JobEstimate _estimate;
+    private readonly Letterhead _letterhead;
+    private readonly Paper _paper;
+
+    private CustomerPaper(Paper paper, JobEstimate estimate, Letterhead letterhead) => (_paper, _estimate, _letterhead) = (paper, estimate, letterhead);
+
+    /// <summary>The paper as a .pdf file. The same estimate gives the same bytes.</summary>
+    /// <param name="estimate">The estimate.</param>
+    /// <param name="letterhead">Who sends it, to whom.</param>
+    public static byte[] Write(JobEstimate estimate, Letterhead letterhead)
+    {
+        ArgumentNullException.ThrowIfNull(estimate);
+        using var paper = new Paper(new PaperTitle("Bid", estimate.House.Job.Name, letterhead));
+        new CustomerPaper(paper, estimate, letterhead).Write();
+        return paper.ToBytes();
+    }
+
+    private void Write()
+    {
+        Parties();
+        Price();
+        Scope();
+        _paper.Section("What is included");
+        _paper.List(_estimate.Bid.Inclusions);
+        _paper.Section("What is not included");
+        _paper.List(_estimate.Bid.Exclusions);
+        Allowances();
+        Terms();
+    }
+
+    private void Parties()
+    {
+        if (SamplePrices.In(_estimate.Purchase))
+        {
+            _paper.Say($"Do not send yet. {Cautions.SamplePrices}", PaperLook.Warning);
+        }
+
+        foreach (var (label, text) in ((string, string)[])[("For", _letterhead.Customer), ("At", _letterhead.Site)])
+        {
+            // What is known stands in the title block already.
+            if (text.Length == 0)
+            {
+                _paper.Line(label, "");
+            }
+        }
+    }
+
+    private void Price()
+    {
+        var bid = _estimate.Bid;
+        _paper.Section("Price");
+        _paper.Say(PaperFigures.Dollars(bid.Price.Value), PaperLook.Figure);
+        _paper.Say($"Likely price. Between {PaperFigures.Dollars(bid.Low.Value)} if all goes well and {PaperFigures.Dollars(bid.High.Value)} if what is not known yet turns out badly.", PaperLook.Soft);
+    }
+
+    private void Scope()
+    {
+        _paper.Section("Scope");
+        var rooms = new PaperTable(new("Room", 2.2), new("What is put in", 6), PaperColumn.Figures("Openings", 1));
+        foreach (var (room, things, openings) in ScopeWords.ByRoom(_estimate))
+        {
+            rooms.Row(room, things, PaperFigures.Whole(openings));
+        }
+
+        rooms.Total("All rooms", "", PaperFigures.Whole(_estimate.Takeoff.Openings.Value));
+        _paper.Table(rooms);
+        var systems = new PaperTable(new("System", 2.2), new("What belongs to it", 6), PaperColumn.Figures("Openings", 1));
+        foreach (var (system, things, openings) in ScopeWords.BySystem(_estimate))
+        {
+            systems.Row(system, things, PaperFigures.Whole(openings));
+        }
+
+        systems.Total("All systems", $"Circuits: {ScopeWords.Circuits(_estimate)}", PaperFigures.Whole(_estimate.Takeoff.Openings.Value));
+        _paper.Table(systems);
+    }
+
+    private void Allowances()
+    {
+        var allowed = _estimate.House.Job.Unknowns.Where(u => u.Allowance is not null).ToList();
+        if (allowed.Count == 0)
+        {
+            return;
+        }
+
+        _paper.Section("Allowances in the price");
+        var table = new PaperTable(new("For what nobody has seen yet", 5), PaperColumn.Figures("Amount, $", 1));
+        foreach (var unknown in allowed)
+        {
+            table.Row(unknown.Text.Length > 0 ? unknown.Text : PlaceWords.Kind(unknown.Topic), PaperFigures.Hundredths(unknown.Allowance!.Value.ToDollars()));
+        }
+
+        table.Total("Allowances", PaperFigures.Hundredths(allowed.Sum(u => u.Allowance!.Value.ToDollars())));
+        _paper.Table(table);
+    }
+
+    private void Terms()
+    {
+        _paper.Section("Terms");
+        _paper.Need(TermsHeight);
+        _paper.Line("Payment", _letterhead.PaymentTerms.Length > 0 ? _letterhead.PaymentTerms : "To be agreed in writing before work starts.");
+        _paper.Line("Validity", string.Create(CultureInfo.InvariantCulture, $"This bid stands for {_estimate.Bid.ValidDays} days from its date."));
+        _paper.Line("Changes", "Work that is not named here is priced and signed before it is done.");
+        _paper.Sign("Customer", "Contractor");
+    }
+}
