@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Estimator.Engine.Panels;
 using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
@@ -9,6 +10,12 @@ namespace Estimator.Web.Circuits;
 /// <summary>The panel as a cabinet, and the circuits beside it.</summary>
 public sealed partial class CircuitsPage
 {
+    private static readonly ImmutableArray<(string, string, string)> Files =
+    [
+        ("permit.pdf", "Load calculation and panel schedules", "for the permit: every line with its article"), ("crew.pdf", "Crew package", "what to bring, pull, cut, set and test; box cards, door cards"),
+        ("panel-schedule.csv", "Panel schedule as CSV", "every space with its leg"), ("loads.csv", "Load calculation as CSV", "line by line, each with its article"), ("circuits.csv", "Circuits as CSV", "breaker, wire, load, drop"),
+    ];
+
     private CircuitFigures? _figures;
     private PricedJob? _measured;
 

@@ -7,6 +7,7 @@ using Estimator.Data.Jobs;
 using Estimator.Data.Revisions;
 using Estimator.Documents;
 using Estimator.Documents.Budget;
+using Estimator.Documents.Papers;
 using Estimator.Documents.Pricing;
 using Estimator.Documents.Purchase;
 using Estimator.Documents.Tables;
@@ -25,6 +26,9 @@ public static class RevisionFiles
     /// <summary>Media type of a table.</summary>
     public const string Table = "text/csv; charset=utf-8";
 
+    /// <summary>Media type of a PDF.</summary>
+    public const string Pdf = "application/pdf";
+
     private const string JobText = "application/json; charset=utf-8";
 
     private static readonly FrozenDictionary<string, (string Type, Func<RevisionPaper, Letterhead, byte[]> Write)> Known =
@@ -34,6 +38,10 @@ public static class RevisionFiles
             ["customer.xlsx"] = (Workbook, (paper, letterhead) => CustomerWorkbook.Write(paper.Estimate, letterhead)),
             ["budget.xlsx"] = (Workbook, (paper, letterhead) => BudgetWorkbook.Write(paper.Estimate, letterhead)),
             ["purchase.xlsx"] = (Workbook, (paper, letterhead) => PurchaseWorkbook.Write(paper.Estimate.Purchase, [paper.Estimate], letterhead)),
+            ["customer.pdf"] = Of(JobPaper.Customer),
+            ["permit.pdf"] = Of(JobPaper.Permit),
+            ["crew.pdf"] = Of(JobPaper.Crew),
+            ["budget.pdf"] = Of(JobPaper.Budget),
             ["job.json"] = (JobText, (paper, _) => Encoding.UTF8.GetBytes(JobFile.Write(Kept(paper.Saved)))),
             ["takeoff.csv"] = Csv(JobTable.Takeoff),
             ["labor.csv"] = Csv(JobTable.Labor),
@@ -79,6 +87,8 @@ public static class RevisionFiles
     {
         CatalogueSnapshot = saved.CatalogueFiles.ToImmutableSortedDictionary(f => f.Key, f => new CsvText(f.Value), StringComparer.Ordinal),
     };
+
+    private static (string Type, Func<RevisionPaper, Letterhead, byte[]> Write) Of(JobPaper which) => (Pdf, (paper, letterhead) => JobPapers.Write(paper.Estimate, letterhead, which));
 
     private static (string Type, Func<RevisionPaper, Letterhead, byte[]> Write) Csv(JobTable table) => (Table, (paper, _) => TableBytes(JobTables.Write(paper.Estimate, table)));
 }
