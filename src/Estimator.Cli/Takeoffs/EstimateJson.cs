@@ -144,9 +144,25 @@ internal static class EstimateJson
         Figure(json, "low_usd", estimate.Bid.Low);
         Figure(json, "likely_usd", estimate.Bid.Price);
         Figure(json, "high_usd", estimate.Bid.High);
+        Figure(json, "middle_usd", estimate.Bid.Range.Middle);
+        Figure(json, "within_price_percent", estimate.Bid.Range.WithinPrice);
         Strings(json, "inclusions", estimate.Bid.Inclusions);
         Strings(json, "exclusions", estimate.Bid.Exclusions);
         json.WriteEndObject();
+        List(json, "range_factors", estimate.Bid.Range.Factors, (w, f) =>
+        {
+            w.WriteString("key", f.Key);
+            w.WriteString("label", f.Label);
+            Figure(w, "share_percent", f.Share);
+            Figure(w, "less_usd", f.Less);
+            Figure(w, "more_usd", f.More);
+        });
+        List(json, "range_draws", estimate.Bid.Range.Bins, (w, b) =>
+        {
+            w.WriteNumber("from_usd", b.From);
+            w.WriteNumber("to_usd", b.To);
+            w.WriteNumber("draws", b.Draws);
+        });
         List(json, "loads", estimate.Loads.Sheets, (w, s) =>
         {
             w.WriteString("method", s.Method);

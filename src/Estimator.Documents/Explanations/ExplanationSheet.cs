@@ -74,6 +74,9 @@ internal static class ExplanationSheet
             Operation.SquareDistance => $"square distance of {Rows(rows)} (x, y, x, y)",
             Operation.StraightDistance => $"straight distance of {Rows(rows)} (x, y, x, y)",
             Operation.PartWay => $"from row {rows[0]} to row {rows[1]}, by row {rows[2]} of row {rows[3]}",
+            Operation.TrianglePercentile => $"row {rows[0]} percent of a triangular distribution stay below; least, likeliest, most: {Rows(rows[1..])}",
+            Operation.DrawnPercentile => $"row {rows[0]} percent of as many seeded draws as row {rows[1]} says stay below; stream, share, least, likeliest, most of each factor: {Rows(rows[2..])}",
+            Operation.DrawnShare => $"share of as many seeded draws as row {rows[1]} says that stay at or below row {rows[0]}; stream, share, least, likeliest, most of each factor: {Rows(rows[2..])}",
             _ => throw new ArgumentOutOfRangeException(nameof(node), node.Operation, "The operation has no words."),
         };
     }

@@ -42,10 +42,6 @@ internal sealed record BidRate(string Field, string Name, string Unit, string Fo
         new("contingency_percent", "Contingency", "% of direct cost", SheetStyles.Plain),
         new("profit_percent", "Profit", "%", SheetStyles.Plain),
         new("round_price_to", "RoundPriceTo", "$; 0 leaves the cents", SheetStyles.Dollars),
-        new("spread_low_percent", "SpreadLow", "% of the price", SheetStyles.Plain),
-        new("spread_high_percent", "SpreadHigh", "% of the price", SheetStyles.Plain),
-        new("spread_assumed_percent", "SpreadAssumed", "% of the price", SheetStyles.Plain),
-        new("spread_unknown_percent", "SpreadUnknown", "% of the price, each", SheetStyles.Plain),
     ];
 
     /// <summary>The leaf that holds the rate; null where the bid does not read it.</summary>

@@ -26,6 +26,7 @@ public static class BidWorkbook
         TakeoffSheet.Write(draft, estimate, formulas, index);
         LaborSheet.Write(draft, estimate, formulas, index);
         CostSheet.Write(cost, estimate, formulas, index);
+        RangeSheet.Write(draft.Add(RangeSheet.Name), estimate, index);
         ExplanationSheet.Write(draft, index);
         return draft.ToBytes();
     }
@@ -37,6 +38,6 @@ public static class BidWorkbook
             .Concat(bid.DirectCost.Concat(bid.Additions).Select(l => l.Amount))
             .Concat(estimate.Takeoff.Lines.Select(l => l.Quantity))
             .Concat(estimate.Labor.Lines.Select(l => l.Hours)).Concat(estimate.Labor.ByPhase.Values)
-            .Select(f => f.Node).Concat(CostSheet.Rates(bid).Select(n => n.Ref));
+            .Select(f => f.Node).Concat(CostSheet.Rates(bid).Select(n => n.Ref)).Concat(RangeSheet.Figures(bid.Range));
     }
 }

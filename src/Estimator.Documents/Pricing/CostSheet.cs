@@ -127,11 +127,21 @@ internal sealed class CostSheet
 
     private void Ends()
     {
-        Section("Range", "$", "How");
-        Figure("Low", _estimate.Bid.Low, Rounded(Before(_estimate.Bid.Low).Ref), "");
+        var (bid, range) = (_estimate.Bid, _estimate.Bid.Range);
+        Section("Range", "Figure", "How");
+        Distance("Low end below the price", range.BelowPercent, "SpreadLow", "% of the price, by the draws");
+        Distance("High end above the price", range.AbovePercent, "SpreadHigh", "% of the price, by the draws");
+        Figure("Low", bid.Low, Rounded(Before(bid.Low).Ref), "one draw in ten is lower");
         _page.CallIt(LowName, _row - 1, Amount);
-        Figure("High", _estimate.Bid.High, Rounded(Before(_estimate.Bid.High).Ref), $"{_estimate.House.Job.Unknowns.Length} not known yet");
+        Figure("High", bid.High, Rounded(Before(bid.High).Ref), $"one draw in ten is higher; {_estimate.House.Job.Unknowns.Length} not known yet");
         _page.CallIt(HighName, _row - 1, Amount);
+    }
+
+    private void Distance(string label, Fact percent, string name, string how)
+    {
+        Input(label, _estimate.Book[percent.Node], how, SheetStyles.Plain);
+        _page.CallIt(name, _row - 1, Amount);
+        _formulas.Holds(percent.Node, name);
     }
 
     private void PerUnit()

@@ -29,4 +29,7 @@ public enum JobTable
 
     /// <summary>What a reader must know, worst first.</summary>
     Findings,
+
+    /// <summary>How the range of the price was drawn: what moves it, and the histogram.</summary>
+    Range,
 }

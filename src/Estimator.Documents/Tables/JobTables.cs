@@ -22,6 +22,7 @@ public static class JobTables
         JobTable.Loads => PanelTables.Loads(estimate),
         JobTable.Devices => Devices(estimate),
         JobTable.Findings => Findings(estimate),
+        JobTable.Range => Range(estimate),
         _ => throw new ArgumentOutOfRangeException(nameof(table), table, "There is no such table."),
     };
 
@@ -65,6 +66,13 @@ public static class JobTables
     private static string Findings(JobEstimate estimate) => Csv.Write(
         ["severity", "code", "text", "article", "edition", "verified", "where"],
         estimate.Findings.Select(f => (string[])[Snake(f.Severity), f.Code, f.Text, f.Article, f.Edition, YesNo(f.Verified), string.Join("; ", f.Where)]));
+
+    private static string Range(JobEstimate estimate) => Csv.Write(
+        ["row", "what", "share_of_cost_percent", "less_usd", "more_usd", "from_usd", "to_under_usd", "draws", "node"],
+        estimate.Bid.Range.Factors.Select(f => (string[])
+        [
+            "factor", f.Label, Csv.Number(f.Share.Value), Csv.Number(f.Less.Value), Csv.Number(f.More.Value), "", "", "", Node(f.More.Node),
+        ]).Concat(estimate.Bid.Range.Bins.Select(b => (string[])["histogram", "", "", "", "", Csv.Number(b.From), Csv.Number(b.To), Csv.Number(b.Draws), ""])));
 
     private static string Node(NodeRef node) => string.Create(CultureInfo.InvariantCulture, $"{node.Page}.{node.Index}");
 

@@ -1,3 +1,4 @@
+using Estimator.Engine.Draws;
 using Estimator.Engine.Measures;
 
 namespace Estimator.Engine.Explanations;
@@ -14,8 +15,8 @@ internal static class Arithmetic
         {
             Operation.Sum or Operation.Count => 0,
             Operation.Difference or Operation.Product or Operation.Minimum or Operation.Maximum or Operation.Because or Operation.InFeet => 1,
-            Operation.SquareDistance or Operation.StraightDistance or Operation.PartWay => 4,
-            Operation.Quotient or Operation.PercentOf or Operation.RoundUp or Operation.RoundDown or Operation.RoundNearest or Operation.Apart => 2,
+            Operation.SquareDistance or Operation.StraightDistance or Operation.PartWay or Operation.TrianglePercentile => 4,
+            Operation.Quotient or Operation.PercentOf or Operation.RoundUp or Operation.RoundDown or Operation.RoundNearest or Operation.Apart or Operation.DrawnPercentile or Operation.DrawnShare => 2,
             _ => throw new ArgumentException($"{operation} is a leaf and computes nothing.", nameof(operation)),
         };
         if (inputs.Length < needed)
@@ -42,6 +43,9 @@ internal static class Arithmetic
             Operation.SquareDistance => Math.Abs(inputs[0].Value - inputs[2].Value) + Math.Abs(inputs[1].Value - inputs[3].Value),
             Operation.StraightDistance => Straight(inputs[0].Value - inputs[2].Value, inputs[1].Value - inputs[3].Value),
             Operation.PartWay => inputs[0].Value + PartWay(inputs[1].Value - inputs[0].Value, inputs[2].Value, inputs[3].Value),
+            Operation.TrianglePercentile => Triangle.FromPercent(inputs[1].Value, inputs[2].Value, inputs[3].Value).Quantile(decimal.ToInt32(inputs[0].Value), 100) * 100m / Triangle.One,
+            Operation.DrawnPercentile => Drawn(inputs).Percentile(inputs[0].Value),
+            Operation.DrawnShare => Drawn(inputs).ShareTo(inputs[0].Value),
             _ => throw new ArgumentException($"{operation} is not known.", nameof(operation)),
         };
     }
@@ -54,6 +58,18 @@ internal static class Arithmetic
         }
 
         return start;
+    }
+
+    private static DrawnCost Drawn(ReadOnlySpan<Fact> inputs)
+    {
+        const int Head = 2, OfAFactor = 5;
+        var factors = new List<DrawnFactor>((inputs.Length - Head) / OfAFactor);
+        for (var i = Head; i + OfAFactor <= inputs.Length; i += OfAFactor)
+        {
+            factors.Add(new DrawnFactor(decimal.ToInt32(inputs[i].Value), inputs[i + 1].Value, Triangle.FromPercent(inputs[i + 2].Value, inputs[i + 3].Value, inputs[i + 4].Value)));
+        }
+
+        return DrawnCost.Of(factors, decimal.ToInt32(inputs[1].Value));
     }
 
     private static decimal Nearest(decimal value, decimal step) => decimal.Round(value / step, 0, MidpointRounding.AwayFromZero) * step;

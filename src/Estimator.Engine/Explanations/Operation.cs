@@ -62,4 +62,16 @@ public enum Operation
 
     /// <summary>A point on the way from the first input to the second: inputs are from, to, offset and whole length; to the nearest sixteenth of an inch.</summary>
     PartWay,
+
+    /// <summary>The value below which a triangular distribution stays with a probability: inputs are percentile, least, likeliest and most, in percent.</summary>
+    TrianglePercentile,
+
+    /// <summary>
+    /// The change in percent below which a share of seeded draws stays: inputs are percentile, number of draws, then for each factor its stream, the share of the whole that it
+    /// acts on, and its least, likeliest and most, in percent.
+    /// </summary>
+    DrawnPercentile,
+
+    /// <summary>The share of seeded draws that stay at or below a change in percent; inputs as for <see cref="DrawnPercentile"/>, the change in place of the percentile.</summary>
+    DrawnShare,
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.Labor;
+using Estimator.Engine.Pricing.Ranges;
 
 namespace Estimator.Engine.Pricing;
 
@@ -24,6 +25,9 @@ public sealed record Bid
 
     /// <summary>High end of the range.</summary>
     public required Fact High { get; init; }
+
+    /// <summary>How the range was drawn, and what makes it as wide as it is.</summary>
+    public required PriceRange Range { get; init; }
 
     /// <summary>Profit as a share of cost, percent.</summary>
     public required Fact MarkupPercent { get; init; }

@@ -4,6 +4,7 @@ using Estimator.Engine.House;
 using Estimator.Engine.Labor;
 using Estimator.Engine.Layout;
 using Estimator.Engine.Measures;
+using Estimator.Engine.Pricing.Ranges;
 using Estimator.Engine.Purchase;
 using Estimator.Engine.Rules;
 using Estimator.Engine.Takeoff;
@@ -43,14 +44,16 @@ public sealed class BidPricing
         var price = Rounded(sum);
         var rounding = Line("rounding", "Rounding", _page.Compute(Operation.Difference, "price-rounding", "Rounding of the price", Unit.Dollars, price, sum));
         var earned = _page.Compute(Operation.Difference, "profit-earned", "Price less cost", Unit.Dollars, price, cost);
+        var range = RangeDrawing.Draw(_page, _layout, takeoff, CostParts.Of(_page, direct, takeoff, purchase, labor), new RangeBase(_page, directTotal, cost, contingency.Amount, price));
         return new Bid
         {
             DirectCost = direct,
             Additions = [overhead, contingency, profit, rounding],
             DirectTotal = directTotal,
             Price = price,
-            Low = Rounded(Spread(price, -1)),
-            High = Rounded(Spread(price, 1)),
+            Low = Rounded(End(Operation.Difference, price, range.BelowPercent)),
+            High = Rounded(End(Operation.Sum, price, range.AbovePercent)),
+            Range = range,
             MarkupPercent = Markup.Share(_page, "Profit as a share of cost", earned, cost),
             MarginPercent = Markup.Share(_page, "Profit as a share of price", earned, price),
             HourCost = crew.HourCost,
@@ -98,25 +101,8 @@ public sealed class BidPricing
         return step.Value > 0 ? _page.Compute(Operation.RoundUp, "price-rounding", "Rounded up", Unit.Dollars, dollars, step) : Cents.Round(_page, dollars);
     }
 
-    private Fact Spread(Fact price, int direction)
-    {
-        List<Fact> parts = [(direction < 0 ? BidDefaults.SpreadLowPercent : BidDefaults.SpreadHighPercent).Read(_page, Unit.Percent)];
-        if (_layout.House.Rooms.Any(r => r.Arranged) || _layout.Panels.Any(p => p.Source.Existing && p.Source.Make is null))
-        {
-            parts.Add(BidDefaults.SpreadAssumedPercent.Read(_page, Unit.Percent));
-        }
-
-        if (direction > 0)
-        {
-            parts.Add(_page.Compute(
-                Operation.Product, "spread-unknowns", "For what nobody knows yet", Unit.Percent, BidDefaults.SpreadUnknownPercent.Read(_page, Unit.Percent),
-                _page.Constant("Unknowns", _layout.House.Job.Unknowns.Length, Unit.Each)));
-        }
-
-        var percent = _page.Sum("spread", "Spread of the range", Unit.Percent, parts);
-        var away = _page.Compute(Operation.PercentOf, "spread", "Distance from the likely price", Unit.Dollars, price, percent);
-        return _page.Compute(direction < 0 ? Operation.Difference : Operation.Sum, "spread", "End of the range", Unit.Dollars, price, away);
-    }
+    private Fact End(Operation side, Fact price, Fact percent) => _page.Compute(
+        side, "range-end", "End of the range", Unit.Dollars, price, _page.Compute(Operation.PercentOf, "range-end", "Distance from the likely price", Unit.Dollars, price, percent));
 
     private Fact Per(string label, Fact price, Fact count) => count.Value == 0
         ? _page.Constant(label, 0, Unit.Dollars)

@@ -58,16 +58,4 @@ public static class BidDefaults
 
     /// <summary>Days that a bid stands.</summary>
     public static RuleRow ValidDays => Table["valid_days"];
-
-    /// <summary>Low end of the range, percent.</summary>
-    public static RuleRow SpreadLowPercent => Table["spread_low_percent"];
-
-    /// <summary>High end of the range, percent.</summary>
-    public static RuleRow SpreadHighPercent => Table["spread_high_percent"];
-
-    /// <summary>Added where the layout is assumed, percent.</summary>
-    public static RuleRow SpreadAssumedPercent => Table["spread_assumed_percent"];
-
-    /// <summary>Added for each unknown, percent.</summary>
-    public static RuleRow SpreadUnknownPercent => Table["spread_unknown_percent"];
 }

@@ -35,6 +35,12 @@ public static class ArithmeticWords
             return $"{American.Number(node.Inputs.Length)} counted";
         }
 
+        if (node.Operation is Operation.DrawnPercentile or Operation.DrawnShare)
+        {
+            var (wanted, draws) = (Value(book[node.Inputs[0]]), Value(book[node.Inputs[1]]));
+            return node.Operation is Operation.DrawnPercentile ? $"{wanted} of {draws} draws stay below" : $"of {draws} draws, those no more than {wanted} off";
+        }
+
         if (node.Inputs.Length > MostWritten)
         {
             return node.Operation is Operation.Sum ? $"sum of {American.Number(node.Inputs.Length)}" : "";
@@ -58,6 +64,7 @@ public static class ArithmeticWords
             Operation.SquareDistance => "square-cornered distance of two points",
             Operation.StraightDistance => "straight distance of two points",
             Operation.PartWay => "a point on the way between two",
+            Operation.TrianglePercentile => $"{values[0]} of a triangle from {values[1]} over {values[2]} to {values[3]}",
             _ => "",
         };
     }

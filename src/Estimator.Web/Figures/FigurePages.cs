@@ -14,7 +14,6 @@ internal static class FigurePages
     internal const int Choice = -9;
     internal const int Difference = -10;
     internal const int Plan = -11;
-    internal const int Unknowns = -12;
     internal const int JobsOfAnOrder = -13;
     internal const int Upgrade = -14;
     internal const int SupplyChoice = -15;

@@ -52,6 +52,7 @@ public static class RevisionFiles
             ["loads.csv"] = Csv(JobTable.Loads),
             ["devices.csv"] = Csv(JobTable.Devices),
             ["findings.csv"] = Csv(JobTable.Findings),
+            ["range.csv"] = Csv(JobTable.Range),
         }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>Address of a document of a revision.</summary>

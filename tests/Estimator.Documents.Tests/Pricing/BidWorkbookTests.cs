@@ -3,6 +3,7 @@ using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Validation;
 using Estimator.Documents.Pricing;
 using Estimator.Engine;
+using Estimator.Engine.Pricing.Ranges;
 
 namespace Estimator.Documents.Tests.Pricing;
 
@@ -20,11 +21,22 @@ public sealed class BidWorkbookTests(RecalculatedBooks books)
     {
         var bid = books.Expected[book].Bid;
         Assert.Equal(bid.Price.Value, Named(book, "Cost", "Price"));
-        Assert.Equal(bid.Low.Value, Named(book, "Cost", "PriceLow"));
-        Assert.Equal(bid.High.Value, Named(book, "Cost", "PriceHigh"));
+        Assert.Equal((Low(book), High(book)), (Named(book, "Cost", "PriceLow"), Named(book, "Cost", "PriceHigh")));
         Assert.Equal(bid.HourCost.Value, Named(book, "Cost", "LaborRate"));
         Assert.Equal(books.Expected[book].Purchase.Total.Value, Named(book, "Takeoff", "Material"));
         Assert.Equal(books.Expected[book].Labor.Total.Value, Named(book, "Labor", "LaborHours"));
+    }
+
+    // A sheet does not draw again: its ends stay as far from the changed price as the draws of the estimate were.
+    private decimal Low(string book) => End(book, r => -r.BelowPercent.Value);
+
+    private decimal High(string book) => End(book, r => r.AbovePercent.Value);
+
+    private decimal End(string book, Func<PriceRange, decimal> percent)
+    {
+        var (price, step) = (books.Expected[book].Bid.Price.Value, Named(book, "Cost", "RoundPriceTo"));
+        var end = price + (price * percent(books.Expected[book.Replace("_changed", "", StringComparison.Ordinal)].Bid.Range) / 100);
+        return step == 0 ? decimal.Round(end, 2, MidpointRounding.AwayFromZero) : decimal.Ceiling(end / step) * step;
     }
 
     [Theory]

@@ -27,6 +27,7 @@ public sealed class JobTablesTests
             JobTable.Loads => e.Loads.Sheets.Sum(s => s.Lines.Length) + e.Loads.Feeders.Sum(f => f.Sheet.Lines.Length),
             JobTable.Devices => e.Layout.Devices.Length,
             JobTable.Findings => e.Findings.Length,
+            JobTable.Range => e.Bid.Range.Factors.Length + e.Bid.Range.Bins.Length,
             _ => throw new ArgumentOutOfRangeException(nameof(table)),
         };
         Assert.Equal(expected, Read(e, table).Count - 1);

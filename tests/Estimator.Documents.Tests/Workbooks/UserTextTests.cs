@@ -29,11 +29,14 @@ public sealed class UserTextTests(RecalculatedBooks books)
     public void Write_HostileText_IsReadBackAsTheSameText(string kind, string name)
     {
         using var book = BookCells.Open(books[$"{kind}_{name}"]);
-        var holding = book.Worksheets.SelectMany(s => s.CellsUsed()).Where(c => c.GetString().Contains(HostileTexts.All[name], StringComparison.Ordinal)).ToList();
+        var holding = book.Worksheets.SelectMany(s => s.CellsUsed()).Where(c => c.GetString().Contains(HostileTexts.All[name], StringComparison.Ordinal) && !IsFigure(c, HostileTexts.All[name])).ToList();
         Assert.True(holding.Count >= (kind == "bid" ? 8 : 3), $"{holding.Count} cells hold the text");
         Assert.All(holding, c => Assert.False(c.HasFormula, c.Address.ToString()));
         Assert.All(holding, c => Assert.Equal(ClosedXML.Excel.XLDataType.Text, c.DataType));
     }
+
+    // A figure of the engine may hold the digits of a text, as 1.007 holds 007.
+    private static bool IsFigure(ClosedXML.Excel.IXLCell cell, string text) => cell.DataType is ClosedXML.Excel.XLDataType.Number && cell.GetString() != text;
 
     [Theory]
     [MemberData(nameof(Texts))]

@@ -1,6 +1,7 @@
 using Bunit;
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
+using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
 using Estimator.Web.Site;
 using Estimator.Web.Tests.Entries;
@@ -258,6 +259,8 @@ public sealed class SiteTests : WebContext
         Assert.Equal((UnknownTopic.AtticAccess, "family", "Attic over the hall", Money.FromDollars(1250)), (unknown.Topic, unknown.Room, unknown.Text, unknown.Allowance));
         Assert.Contains(with.Estimate.Bid.Exclusions, e => e.Contains("Attic over the hall", StringComparison.Ordinal));
         part.WaitForAssertion(() => Assert.Contains("Attic over the hall", part.Find(".effect").TextContent, StringComparison.Ordinal));
+        var raise = with.Estimate.Bid.Range.Factors.Single(f => f.Key == "unknown_attic_access").More;
+        Assert.Contains(American.WholeDollars(raise.Value), part.Find(".effect").TextContent, StringComparison.Ordinal);
         await EntryFields.PressAsync(part, "Resolved");
         var without = await PricedAsync();
         Assert.True(without.Estimate.Bid.High.Value < start.Estimate.Bid.High.Value);
@@ -276,17 +279,6 @@ public sealed class SiteTests : WebContext
 
         Assert.Contains("dollars from 0", part.Find(".wrong").TextContent, StringComparison.Ordinal);
         Assert.Equal(0, Desk.Version);
-    }
-
-    [Fact]
-    public async Task UnknownEffect_ThreeOfAHundred_AddsThatShareOfThePrice()
-    {
-        var priced = await OpenSampleAsync();
-
-        var effect = UnknownEffect.Of(priced);
-
-        Assert.Equal(priced.Estimate.Bid.Price.Value * effect.Percent.Value / 100, effect.Dollars.Value);
-        Assert.Equal(effect.Dollars.Value, effect.Source.Book[effect.Dollars.Node].Value);
     }
 
     [Theory]
