@@ -39,7 +39,7 @@ public sealed class BidPricing
         var overhead = Line("overhead", "Overhead", _page.Compute(Operation.PercentOf, "overhead", "Overhead on direct cost", Unit.Dollars, directTotal, Share(_settings.OverheadPercent, "overhead_percent", BidDefaults.OverheadPercent)));
         var contingency = Line("contingency", "Contingency", _page.Compute(Operation.PercentOf, "contingency", "Contingency on direct cost", Unit.Dollars, directTotal, Share(_settings.ContingencyPercent, "contingency_percent", BidDefaults.ContingencyPercent)));
         var cost = Total("all-cost", "Direct cost, overhead and contingency", [new BidLine("direct", "Direct cost", directTotal), overhead, contingency]);
-        var profit = Line("profit", "Profit", Profit(cost));
+        var profit = Line("profit", "Profit", Markup.Profit(_page, cost, Share(_settings.ProfitPercent, "profit_percent", BidDefaults.ProfitPercent), _settings.ProfitBasis));
         var sum = _page.Compute(Operation.Sum, "price-before-rounding", "Price before rounding", Unit.Dollars, cost, profit.Amount);
         var price = Rounded(sum);
         var rounding = Line("rounding", "Rounding", _page.Compute(Operation.Difference, "price-rounding", "Rounding of the price", Unit.Dollars, price, sum));
@@ -88,12 +88,6 @@ public sealed class BidPricing
     private IEnumerable<BidLine> Driving(CrewRate crew) => crew.DriveHours is { } hours
         ? [Line("driving", "Driving", _page.Compute(Operation.Product, "drive-cost", "Hours of driving at the crew's loaded cost", Unit.Dollars, hours, crew.HourCost))]
         : [];
-
-    private Fact Profit(Fact cost)
-    {
-        var percent = Share(_settings.ProfitPercent, "profit_percent", BidDefaults.ProfitPercent);
-        return _settings.ProfitBasis is ProfitBasis.Margin ? Markup.ProfitFromMargin(_page, cost, percent) : Markup.ProfitFromMarkup(_page, cost, percent);
-    }
 
     private Fact Rounded(Fact dollars)
     {

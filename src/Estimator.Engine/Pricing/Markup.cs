@@ -1,4 +1,5 @@
 using Estimator.Engine.Explanations;
+using Estimator.Engine.House;
 
 namespace Estimator.Engine.Pricing;
 
@@ -6,6 +7,10 @@ namespace Estimator.Engine.Pricing;
 /// <remarks>Price = cost x (1 + markup); margin = (price - cost) / price. Source: contractor finance guide on overhead and markup; arithmetic.</remarks>
 public static class Markup
 {
+    /// <summary>Profit, stated as a share of cost or of price.</summary>
+    public static Fact Profit(PageWriter page, Fact cost, Fact percent, ProfitBasis? basis) =>
+        basis is ProfitBasis.Margin ? ProfitFromMargin(page, cost, percent) : ProfitFromMarkup(page, cost, percent);
+
     /// <summary>Profit for a markup on cost.</summary>
     public static Fact ProfitFromMarkup(PageWriter page, Fact cost, Fact markupPercent) =>
         page.Compute(Operation.PercentOf, "profit-markup", "Profit as a share of cost", Unit.Dollars, cost, markupPercent);

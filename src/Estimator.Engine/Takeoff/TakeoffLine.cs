@@ -12,4 +12,8 @@ namespace Estimator.Engine.Takeoff;
 /// <param name="OwnerSupplied">Whether the owner supplies it: labor and no material.</param>
 /// <param name="Where">Rooms or circuits that it is for.</param>
 public sealed record TakeoffLine(
-    string ItemId, string Category, string Description, string Unit, Fact Quantity, bool OwnerSupplied, ImmutableArray<string> Where);
+    string ItemId, string Category, string Description, string Unit, Fact Quantity, bool OwnerSupplied, ImmutableArray<string> Where)
+{
+    /// <summary>The quantity by room or circuit, in the line's unit; their sum is the quantity.</summary>
+    public ImmutableSortedDictionary<string, decimal> ByPlace { get; init; } = ImmutableSortedDictionary<string, decimal>.Empty;
+}
