@@ -2,6 +2,7 @@ using Bunit;
 using Estimator.Data;
 using Estimator.Data.Databases;
 using Estimator.Web.Catalogues;
+using Estimator.Web.Contracts;
 using Estimator.Web.Explanations;
 using Estimator.Web.Jobs;
 using Estimator.Web.Orders;
@@ -28,6 +29,7 @@ public abstract class WebContext : BunitContext, IAsyncLifetime
         Services.AddScoped<JobDesk>();
         Services.AddScoped<Explainer>();
         Services.AddScoped<OrderDesk>();
+        Services.AddScoped<ContractDesk>();
     }
 
     protected static CancellationToken Token => Xunit.TestContext.Current.CancellationToken;

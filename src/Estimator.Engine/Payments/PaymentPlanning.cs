@@ -14,7 +14,7 @@ namespace Estimator.Engine.Payments;
 public static class PaymentPlanning
 {
     /// <summary>Number of the page of the explanation book.</summary>
-    public const int PageNumber = 20;
+    public const int PageNumber = 21;
 
     /// <summary>The payment plan of an estimate.</summary>
     /// <param name="estimate">The estimate.</param>

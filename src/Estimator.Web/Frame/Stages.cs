@@ -20,6 +20,7 @@ public static class Stages
         new("purchase", "Purchase", StagePlace.Line, p => (American.WholeDollars(p.Estimate.Purchase.Total.Value), "")),
         new("labor", "Labor", StagePlace.SecondWay, p => (American.Fixed(p.Estimate.Labor.Total.Value, 1), "h")),
         new("bid", "Bid", StagePlace.Line, p => (American.WholeDollars(p.Estimate.Bid.Price.Value), "")),
+        new("contract", "Contract", StagePlace.Tap, _ => ("", "")),
     ];
 
     /// <summary>Address of a stage of a job.</summary>

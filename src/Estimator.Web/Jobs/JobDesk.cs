@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Estimator.Data.Jobs;
 using Estimator.Data.Revisions;
+using Estimator.Engine;
+using Estimator.Engine.Changes;
 using Estimator.Engine.Edits;
 using Estimator.Engine.House;
 using Estimator.Engine.JobFiles;
@@ -17,6 +19,7 @@ public sealed class JobDesk(JobStore store, EstimateShelf estimates, CatalogueSh
     public const string Me = "You";
 
     private const int LongestTitle = 160;
+    private const string FreezeId = "freeze-";
 
     private readonly SemaphoreSlim _turn = new(1, 1);
     private readonly UndoLine _undo = new();
@@ -56,7 +59,7 @@ public sealed class JobDesk(JobStore store, EstimateShelf estimates, CatalogueSh
     public RevisionSummary? LastRevision { get; private set; }
 
     /// <summary>Edits since the last saved revision, or since the start.</summary>
-    public int EditsSinceRevision => Version - (LastRevision?.JobVersion ?? 0);
+    public int EditsSinceRevision => Version - (LastRevision?.JobVersion ?? 0) - Tail.Count(e => e.Sequence > (LastRevision?.JobVersion ?? 0) && IsFreeze(e.Edit));
 
     /// <summary>Whether the price in sight is of no saved revision.</summary>
     public bool Provisional => LastRevision is null || EditsSinceRevision > 0;
@@ -104,6 +107,7 @@ public sealed class JobDesk(JobStore store, EstimateShelf estimates, CatalogueSh
         }
 
         LastRevision = (await store.RevisionsAsync(id, token)).OrderBy(r => r.Number).LastOrDefault();
+        State = stored.State;
         if (stored.Version > Version)
         {
             Take(stored);
@@ -123,6 +127,19 @@ public sealed class JobDesk(JobStore store, EstimateShelf estimates, CatalogueSh
     /// <returns>Whether it was made; else <see cref="Problems"/> or <see cref="Clash"/> says why not.</returns>
     public Task<bool> EditAsync(string title, Func<Job, Job> change, CancellationToken token = default) =>
         AppendAsync(Shown(title), job => JobEditing.Between(job, change(job), Guid.NewGuid().ToString("N"), Shown(title)), change, token);
+
+    /// <summary>States the wiring of an estimate of the job as it stands, so that what comes later is wired beside it. It changes no figure, and is not counted among the edits since a revision.</summary>
+    /// <param name="title">What for, in plain words.</param>
+    /// <param name="estimate">The estimate.</param>
+    /// <returns>Whether it was made.</returns>
+    public Task<bool> FreezeAsync(string title, JobEstimate estimate)
+    {
+        var (before, frozen) = (estimate.House.Job, FrozenWiring.Pin(estimate));
+        return AppendAsync(Shown(title), _ => JobEditing.Between(before, frozen, $"{FreezeId}{Guid.NewGuid():N}", Shown(title)), null, default);
+    }
+
+    /// <summary>The job as it stands, worked out thoroughly.</summary>
+    public Task<PricedJob> ThoroughAsync() => estimates.For(Job, Version, catalogues.Current, SearchDepth.Thorough);
 
     /// <summary>Takes the last edit back.</summary>
     public Task<bool> UndoAsync() => _undo.Last is { } last ? AppendAsync($"Undo: {last.Title}", _ => UndoLine.Undo(last), null, default) : Task.FromResult(false);
@@ -170,6 +187,8 @@ public sealed class JobDesk(JobStore store, EstimateShelf estimates, CatalogueSh
 
     /// <inheritdoc/>
     public void Dispose() => _turn.Dispose();
+
+    private static bool IsFreeze(JobEdit edit) => edit.Id.StartsWith(FreezeId, StringComparison.Ordinal);
 
     // A title may hold what a user typed, and stands in one line of the history.
     private static string Shown(string title) => title.Length <= LongestTitle

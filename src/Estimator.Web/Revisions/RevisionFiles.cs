@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Estimator.Data.Companies;
+using Estimator.Data.Contracts;
 using Estimator.Data.Jobs;
 using Estimator.Data.Revisions;
 using Estimator.Documents;
@@ -79,6 +80,10 @@ public static class RevisionFiles
         var bytes = await Task.Run(() => document.Write(paper, letterhead), token);
         return Results.File(bytes, document.Type, string.Create(CultureInfo.InvariantCulture, $"{JobFileEndpoint.Stem(paper.Saved.Job.Name)}-revision-{number}-{file}"));
     }
+
+    /// <summary>A document of a revision as it is now; null where there is none of that name.</summary>
+    internal static KeptDocument? Make(string file, RevisionPaper paper, CompanySettings company) =>
+        Known.TryGetValue(file, out var document) ? new KeptDocument(file, document.Type, document.Write(paper, paper.Letterhead(company))) : null;
 
     /// <summary>A table as bytes; the mark in front tells a spreadsheet that the text is UTF-8.</summary>
     public static byte[] TableBytes(string text) => [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(text)];

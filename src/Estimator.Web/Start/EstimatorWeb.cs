@@ -2,6 +2,7 @@ using System.Globalization;
 using Estimator.Data;
 using Estimator.Data.Databases;
 using Estimator.Web.Catalogues;
+using Estimator.Web.Contracts;
 using Estimator.Web.Explanations;
 using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
@@ -46,6 +47,7 @@ public static class EstimatorWeb
         builder.Services.AddScoped<JobDesk>();
         builder.Services.AddScoped<Explainer>();
         builder.Services.AddScoped<OrderDesk>();
+        builder.Services.AddScoped<ContractDesk>();
         return builder;
     }
 
@@ -62,6 +64,7 @@ public static class EstimatorWeb
         app.MapRevisionFiles();
         app.MapOrderFiles();
         app.MapPurchaseOrderFiles();
+        app.MapContractFiles();
         return app;
     }
 }

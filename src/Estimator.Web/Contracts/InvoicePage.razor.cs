@@ -1,0 +1,54 @@
+using Estimator.Data.Contracts;
+using Estimator.Engine.Payments;
+using Estimator.Web.Catalogues;
+using Microsoft.AspNetCore.Components;
+
+namespace Estimator.Web.Contracts;
+
+/// <summary>An invoice: what it asks for, its documents, and what happened to it.</summary>
+public sealed partial class InvoicePage
+{
+    private JobContract? _contract;
+    private string? _problem;
+    private DateOnly _on;
+    private string _text = "";
+    private string? _amount;
+
+    /// <summary>The job.</summary>
+    [Parameter]
+    public string JobId { get; set; } = "";
+
+    /// <summary>Number of the invoice.</summary>
+    [Parameter]
+    public int Number { get; set; }
+
+    [Inject]
+    private ContractDesk Contracts { get; set; } = default!;
+
+    private StoredInvoice? Stored => _contract?.Invoices.FirstOrDefault(i => i.Number == Number);
+
+    /// <summary>Address of an invoice.</summary>
+    public static string Address(string jobId, int number) => FormattableString.Invariant($"/jobs/{Uri.EscapeDataString(jobId)}/contract/invoices/{number}");
+
+    /// <inheritdoc/>
+    protected override async Task OnParametersSetAsync()
+    {
+        _on = Contracts.Today;
+        _contract = await Contracts.LoadAsync(Gone);
+    }
+
+    private async Task PaidAsync()
+    {
+        var amount = _amount is null ? Engine.Measures.Parsed<Engine.Measures.Money>.Success(Stored!.Issued.Open) : PriceText.Parse(_amount);
+        _problem = amount.Problem;
+        await (amount.Ok ? NoteAsync(new InvoiceEvent(InvoiceEventKind.Paid, _on) { Amount = amount.Value, Text = _text }) : Task.CompletedTask);
+    }
+
+    private async Task NoteAsync(InvoiceEvent happened)
+    {
+        var noted = await Contracts.NoteAsync(_contract!, Stored!, happened);
+        _problem = noted.Problem;
+        (_contract, _text, _amount) = noted.Ok ? (noted.Value, "", null) : (await Contracts.LoadAsync(Gone), _text, _amount);
+        StateHasChanged();
+    }
+}
