@@ -23,7 +23,7 @@ public static class ChangeWords
     public static string Quantity(ChangeLine line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        return line.Quantity == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{line.Quantity:#,0.##} {(line.Unit is "foot" ? "ft" : line.Unit is "hour" ? "h" : "ea")}");
+        return line.Quantity == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{line.Quantity:#,0.#} {(line.Unit is "foot" ? "ft" : line.Unit is "hour" ? "h" : "ea")}");
     }
 
     /// <summary>Working days that it adds, in words.</summary>

@@ -31,6 +31,14 @@ public static class InvoiceWords
         return sums.Where(s => s.Amount != Money.Zero);
     }
 
+    /// <summary>Terms and schedule of values of a bid, as it goes out.</summary>
+    /// <param name="plan">The payment plan.</param>
+    public static string Of(PaymentPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return $"{Terms(plan.Terms)} By progress: {string.Join("; ", plan.Frozen.Select(l => $"{l.Title} {l.Value}"))}.";
+    }
+
     /// <summary>The terms as a sentence.</summary>
     /// <param name="terms">The terms.</param>
     public static string Terms(ContractTerms terms)

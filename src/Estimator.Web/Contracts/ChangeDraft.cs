@@ -18,7 +18,7 @@ internal static class ChangeDraft
 
     private static ImmutableArray<ChangeLine> Lines(ChangePrice price) =>
     [
-        .. price.Lines.Select(l => new ChangeLine(Kind(l), l.Description, decimal.Round(l.Quantity.Value, 2, MidpointRounding.AwayFromZero), l.Unit, Dollars(l.Amount.Value))),
+        .. price.Lines.Where(l => l.Amount.Value != 0).Select(l => new ChangeLine(Kind(l), l.Description, decimal.Round(l.Quantity.Value, 2, MidpointRounding.AwayFromZero), l.Unit, Dollars(l.Amount.Value))),
         .. price.Sums.Where(s => s.Id is not ("added" or "removed") && s.Amount.Value != 0).Select(s => new ChangeLine(ChangeLineKind.Added, s.Label, 0, "each", Dollars(s.Amount.Value))),
     ];
 

@@ -3,8 +3,10 @@ using Estimator.Data.Companies;
 using Estimator.Data.Jobs;
 using Estimator.Data.Revisions;
 using Estimator.Documents;
+using Estimator.Documents.Contracts;
 using Estimator.Engine;
 using Estimator.Engine.Catalogue;
+using Estimator.Engine.Payments;
 using Estimator.Engine.Wiring;
 using Estimator.Web.Catalogues;
 using Estimator.Web.Figures;
@@ -39,6 +41,7 @@ public sealed record RevisionPaper(SavedRevision Saved, JobEstimate Estimate)
         CompanyLines = [.. company.AddressLines.Append(company.Licence).Where(line => line.Length > 0)],
         IssuedOn = DateOnly.FromDateTime(Saved.Summary.At.ToLocalTime().DateTime),
         Revision = Saved.Summary.Number.ToString(CultureInfo.InvariantCulture),
+        PaymentTerms = InvoiceWords.Of(PaymentPlanning.Compute(Estimate, PartsCatalogue.Read(Saved.CatalogueFiles).Value)),
     };
 
     /// <summary>Loads a revision and makes its estimate; null where there is none.</summary>
