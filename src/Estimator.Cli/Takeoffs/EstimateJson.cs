@@ -148,6 +148,7 @@ internal static class EstimateJson
         Figure(json, "within_price_percent", estimate.Bid.Range.WithinPrice);
         Strings(json, "inclusions", estimate.Bid.Inclusions);
         Strings(json, "exclusions", estimate.Bid.Exclusions);
+        Strings(json, "assumptions", estimate.Bid.Assumptions);
         json.WriteEndObject();
         List(json, "range_factors", estimate.Bid.Range.Factors, (w, f) =>
         {

@@ -34,8 +34,9 @@ internal sealed record BidRate(string Field, string Name, string Unit, string Fo
     /// <summary>The rates of cost and price, in order.</summary>
     internal static ImmutableArray<BidRate> OfThePrice { get; } =
     [
-        new("material_tax_percent", "MaterialTax", "% of material", SheetStyles.Plain),
+        new("material_tax_percent", "MaterialTax", "%", SheetStyles.Plain),
         new("permit", "PermitFee", "$", SheetStyles.Dollars),
+        new("fees", "OtherFees", "$", SheetStyles.Dollars),
         new("subcontract", "WorkByOthers", "$", SheetStyles.Dollars),
         new("equipment_hire", "ToolHire", "$", SheetStyles.Dollars),
         new("overhead_percent", "Overhead", "% of direct cost", SheetStyles.Plain),

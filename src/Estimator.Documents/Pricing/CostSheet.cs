@@ -111,17 +111,27 @@ internal sealed class CostSheet
         var additions = bid.Additions.ToDictionary(l => l.Id, StringComparer.Ordinal);
         Line(additions["overhead"], "share of direct cost");
         Line(additions["contingency"], "share of direct cost");
-        var sum = Before(bid.Price);
+        var sum = Before(bid.PriceBeforeTax);
         var cost = _estimate.Book[sum.Inputs[0]];
         Figure("Cost", new Fact(cost.Value, cost.Unit, cost.Ref), _formulas.Of(cost.Ref, Name), "", total: true);
         _formulas.Holds(cost.Ref, _page.At(_row - 1, Amount));
         Line(additions["profit"], _estimate.House.Job.Bid.ProfitBasis is ProfitBasis.Margin ? "share of the price" : "share of cost");
 
         // Rounding is price less sum, so the price's cell, the next one, is known before it is written.
-        _formulas.Holds(bid.Price.Node, PriceName);
+        var tax = additions.GetValueOrDefault("sales-tax");
+        var name = tax is null ? PriceName : "PriceBeforeTax";
+        _formulas.Holds(bid.PriceBeforeTax.Node, name);
         Line(additions["rounding"], "the price less all above");
-        Figure("Price", bid.Price, Rounded(sum.Ref), "rounded up", total: true);
-        _page.CallIt(PriceName, _row - 1, Amount);
+        Figure(tax is null ? "Price" : "Price before sales tax", bid.PriceBeforeTax, Rounded(sum.Ref), "rounded up", total: true);
+        _page.CallIt(name, _row - 1, Amount);
+        if (tax is not null)
+        {
+            Line(tax, "charged on to the customer");
+            Figure("Price", bid.Price, _formulas.Of(bid.Price.Node, Name), "with sales tax", total: true);
+            _page.CallIt(PriceName, _row - 1, Amount);
+            _formulas.Holds(bid.Price.Node, PriceName);
+        }
+
         Plain("Price as estimated", bid.Price, "does not change here");
     }
 
@@ -244,5 +254,5 @@ internal sealed class CostSheet
     };
 
     private static IEnumerable<ExplanationNode> Allowances(Bid bid) => Enumerable.Range(0, bid.Page.Count).Select(i => bid.Page[i])
-        .Where(n => n.Operation is Operation.Given && n.Rule.StartsWith("$.unknowns[", StringComparison.Ordinal));
+        .Where(n => n.Operation is Operation.Given && (n.Rule.StartsWith("$.unknowns[", StringComparison.Ordinal) || n.Rule.StartsWith("$.bid.allowances[", StringComparison.Ordinal)));
 }

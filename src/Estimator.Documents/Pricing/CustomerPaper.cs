@@ -36,6 +36,8 @@ public sealed class CustomerPaper
         _paper.List(_estimate.Bid.Inclusions);
         _paper.Section("What is not included");
         _paper.List(_estimate.Bid.Exclusions);
+        _paper.Section("What the price rests on");
+        _paper.List(_estimate.Bid.Assumptions);
         Allowances();
         Terms();
     }
@@ -62,6 +64,15 @@ public sealed class CustomerPaper
         var bid = _estimate.Bid;
         _paper.Section("Price");
         _paper.Say(PaperFigures.Dollars(bid.Price.Value), PaperLook.Figure);
+        if (bid.Additions.FirstOrDefault(l => l.Id == "sales-tax") is { } tax)
+        {
+            var taxed = new PaperTable(new("", 5), PaperColumn.Figures("Amount, $", 1));
+            taxed.Row("Price before sales tax", PaperFigures.Hundredths(bid.PriceBeforeTax.Value));
+            taxed.Row("Sales tax", PaperFigures.Hundredths(tax.Amount.Value));
+            taxed.Total("Price", PaperFigures.Hundredths(bid.Price.Value));
+            _paper.Table(taxed);
+        }
+
         _paper.Say($"Likely price. Between {PaperFigures.Dollars(bid.Low.Value)} if all goes well and {PaperFigures.Dollars(bid.High.Value)} if what is not known yet turns out badly.", PaperLook.Soft);
     }
 
@@ -88,20 +99,22 @@ public sealed class CustomerPaper
 
     private void Allowances()
     {
-        var allowed = _estimate.House.Job.Unknowns.Where(u => u.Allowance is not null).ToList();
+        var allowed = _estimate.House.Job.Unknowns.Where(u => u.Allowance is not null)
+            .Select(u => (Text: u.Text.Length > 0 ? u.Text : PlaceWords.Kind(u.Topic), Dollars: u.Allowance!.Value.ToDollars()))
+            .Concat(_estimate.House.Job.Bid.Allowances.Select(a => (a.Text, Dollars: a.Amount.ToDollars()))).ToList();
         if (allowed.Count == 0)
         {
             return;
         }
 
         _paper.Section("Allowances in the price");
-        var table = new PaperTable(new("For what nobody has seen yet", 5), PaperColumn.Figures("Amount, $", 1));
-        foreach (var unknown in allowed)
+        var table = new PaperTable(new("For what nobody has seen or chosen yet", 5), PaperColumn.Figures("Amount, $", 1));
+        foreach (var (text, dollars) in allowed)
         {
-            table.Row(unknown.Text.Length > 0 ? unknown.Text : PlaceWords.Kind(unknown.Topic), PaperFigures.Hundredths(unknown.Allowance!.Value.ToDollars()));
+            table.Row(text.Length > 0 ? text : "to be named", PaperFigures.Hundredths(dollars));
         }
 
-        table.Total("Allowances", PaperFigures.Hundredths(allowed.Sum(u => u.Allowance!.Value.ToDollars())));
+        table.Total("Allowances", PaperFigures.Hundredths(allowed.Sum(a => a.Dollars)));
         _paper.Table(table);
     }
 

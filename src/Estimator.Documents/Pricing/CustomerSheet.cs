@@ -42,6 +42,8 @@ internal sealed class CustomerSheet
         List(_estimate.Bid.Inclusions);
         Section("What is not included");
         List(_estimate.Bid.Exclusions);
+        Section("What the price rests on");
+        List(_estimate.Bid.Assumptions);
         Terms();
         Section("Please note");
         List(Cautions.Safety);
@@ -85,6 +87,11 @@ internal sealed class CustomerSheet
         var (styles, bid) = (_page.Styles, _estimate.Bid);
         Section("Price");
         Amount("Likely", CostSheet.PriceName, bid.Price.Value, styles.Price);
+        if (bid.Additions.FirstOrDefault(l => l.Id == "sales-tax") is { } tax)
+        {
+            Say($"Sales tax of ${tax.Amount.Value.ToString("#,##0.00", CultureInfo.InvariantCulture)} as estimated is in it.", styles.Body);
+        }
+
         Amount("Low end", CostSheet.LowName, bid.Low.Value, styles.RangeEnd);
         Amount("High end", CostSheet.HighName, bid.High.Value, styles.RangeEnd);
         _lines += 4;

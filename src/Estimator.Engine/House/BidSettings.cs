@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Estimator.Engine.Measures;
 
 namespace Estimator.Engine.House;
@@ -38,8 +39,20 @@ public sealed record BidSettings
     /// <summary>Sales tax on material.</summary>
     public Percent? MaterialTaxPercent { get; init; }
 
+    /// <summary>What sales tax falls on; null takes it into the cost of material.</summary>
+    public SalesTaxOn? SalesTaxOn { get; init; }
+
     /// <summary>Permit fee.</summary>
     public Money? Permit { get; init; }
+
+    /// <summary>Other fees: plan review, the utility's charges, disposal.</summary>
+    public Money? Fees { get; init; }
+
+    /// <summary>Money set aside for what the customer has still to choose.</summary>
+    public ImmutableArray<Allowance> Allowances { get; init; } = [];
+
+    /// <summary>Sentences of the scope that the user changed, left out or added.</summary>
+    public ImmutableArray<ScopeEdit> Scope { get; init; } = [];
 
     /// <summary>Work by others.</summary>
     public Money? Subcontract { get; init; }

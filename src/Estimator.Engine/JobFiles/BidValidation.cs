@@ -16,6 +16,11 @@ internal static class BidValidation
     {
         problems.Range("$.bid.helpers_per_electrician", bid.HelpersPerElectrician, 0, MostHelpers, "helpers");
         problems.Range("$.bid.valid_days", bid.ValidDays, 1, MostDays, "days");
+        foreach (var (allowance, i) in bid.Allowances.Select((a, i) => (a, i)))
+        {
+            problems.Range($"$.bid.allowances[{i}].amount", allowance.Amount.ToDollars(), 0, JobLimits.Number, "dollars");
+        }
+
         problems.Range("$.bid.productive_percent", bid.ProductivePercent?.ToHundredths(), 1, 100, "percent");
         problems.Range("$.bid.material_tax_percent", bid.MaterialTaxPercent?.ToHundredths(), 0, 100, "percent");
         problems.Range("$.bid.inspection_wait_days", bid.InspectionWaitDays, 0, MostDays, "days");

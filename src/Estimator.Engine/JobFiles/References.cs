@@ -21,6 +21,8 @@ internal static class References
         Unique([.. job.Levels.SelectMany((l, i) => l.Openings.Select((o, j) => (o.Id, $"$.levels[{i}].openings[{j}].id")))], problems);
         Unique([.. job.Controls.Select((c, i) => (c.Id, $"$.controls[{i}].id"))], problems);
         Unique([.. job.Pins.Circuits.Select((c, i) => (c.Id, $"$.pins.circuits[{i}].id"))], problems);
+        Unique([.. job.Bid.Allowances.Select((a, i) => (a.Id, $"$.bid.allowances[{i}].id"))], problems);
+        Unique([.. job.Bid.Scope.Select((s, i) => (s.Id, $"$.bid.scope[{i}].id"))], problems);
         Unique([.. job.Unknowns.Select((u, i) => (u.Id, $"$.unknowns[{i}].id"))], problems);
         Unique([.. job.Buildings.Select((b, i) => (b.Id, $"$.buildings[{i}].id"))], problems);
         Unique([.. job.Code.Amendments.Select((a, i) => (a.Id, $"$.code.amendments[{i}].id"))], problems);

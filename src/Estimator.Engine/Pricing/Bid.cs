@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.House;
 using Estimator.Engine.Labor;
 using Estimator.Engine.Pricing.Ranges;
 
@@ -19,6 +20,9 @@ public sealed record Bid
 
     /// <summary>The price.</summary>
     public required Fact Price { get; init; }
+
+    /// <summary>The price without sales tax that is charged on; the price itself where none is.</summary>
+    public required Fact PriceBeforeTax { get; init; }
 
     /// <summary>Low end of the range.</summary>
     public required Fact Low { get; init; }
@@ -47,15 +51,23 @@ public sealed record Bid
     /// <summary>Price for each square foot of floor.</summary>
     public required Fact PricePerSquareFoot { get; init; }
 
+    /// <summary>What the price takes in, leaves out and rests on; a sentence that the user left out has no text.</summary>
+    public required ImmutableArray<ScopeLine> Scope { get; init; }
+
     /// <summary>What the price takes in.</summary>
-    public required ImmutableArray<string> Inclusions { get; init; }
+    public ImmutableArray<string> Inclusions => Sentences(ScopePart.Included);
 
     /// <summary>What it leaves out.</summary>
-    public required ImmutableArray<string> Exclusions { get; init; }
+    public ImmutableArray<string> Exclusions => Sentences(ScopePart.Excluded);
+
+    /// <summary>What it rests on.</summary>
+    public ImmutableArray<string> Assumptions => Sentences(ScopePart.Assumed);
 
     /// <summary>How long the bid stands, in days.</summary>
     public required int ValidDays { get; init; }
 
     /// <summary>Page of the explanation book.</summary>
     public required ExplanationPage Page { get; init; }
+
+    private ImmutableArray<string> Sentences(ScopePart part) => [.. Scope.Where(l => l.Part == part && l.Text.Length > 0).Select(l => l.Text)];
 }

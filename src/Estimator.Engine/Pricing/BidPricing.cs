@@ -13,7 +13,7 @@ namespace Estimator.Engine.Pricing;
 
 /// <summary>Makes the bid: material as bought, labor, other direct cost, overhead, contingency, profit, rounding, range.</summary>
 /// <remarks>
-/// Sales tax on material is part of its cost. Overhead and contingency are taken on direct cost, profit on all of it. Driving is in the
+/// Sales tax is part of the cost of material, or charged on as the job states. Overhead and contingency are taken on direct cost, profit on all of it. Driving is in the
 /// productive share or in hours, never both. Each line is rounded to the cent and totals add rounded lines. Source: common practice, no source.
 /// </remarks>
 public sealed class BidPricing
@@ -41,27 +41,29 @@ public sealed class BidPricing
         var cost = Total("all-cost", "Direct cost, overhead and contingency", [new BidLine("direct", "Direct cost", directTotal), overhead, contingency]);
         var profit = Line("profit", "Profit", Markup.Profit(_page, cost, Share(_settings.ProfitPercent, "profit_percent", BidDefaults.ProfitPercent), _settings.ProfitBasis));
         var sum = _page.Compute(Operation.Sum, "price-before-rounding", "Price before rounding", Unit.Dollars, cost, profit.Amount);
-        var price = Rounded(sum);
-        var rounding = Line("rounding", "Rounding", _page.Compute(Operation.Difference, "price-rounding", "Rounding of the price", Unit.Dollars, price, sum));
-        var earned = _page.Compute(Operation.Difference, "profit-earned", "Price less cost", Unit.Dollars, price, cost);
-        var range = RangeDrawing.Draw(_page, _layout, takeoff, CostParts.Of(_page, direct, takeoff, purchase, labor), new RangeBase(_page, directTotal, cost, contingency.Amount, price));
+        var untaxed = Rounded(sum);
+        var rounding = Line("rounding", "Rounding", _page.Compute(Operation.Difference, "price-rounding", "Rounding of the price", Unit.Dollars, untaxed, sum));
+        var earned = _page.Compute(Operation.Difference, "profit-earned", "Price less cost", Unit.Dollars, untaxed, cost);
+        var tax = TaxCharged ? Line("sales-tax", "Sales tax", SalesTax.Charged(_page, _settings.SalesTaxOn!.Value, TaxRate(), direct[0].Amount, directTotal, untaxed)) : null;
+        var price = tax is null ? untaxed : _page.Compute(Operation.Sum, "price-with-tax", "Price with sales tax", Unit.Dollars, untaxed, tax.Amount);
+        var range = RangeDrawing.Draw(_page, _layout, takeoff, CostParts.Of(_page, direct, takeoff, purchase, labor), new RangeBase(_page, directTotal, cost, contingency.Amount, untaxed));
         return new Bid
         {
             DirectCost = direct,
-            Additions = [overhead, contingency, profit, rounding],
+            Additions = tax is null ? [overhead, contingency, profit, rounding] : [overhead, contingency, profit, rounding, tax],
             DirectTotal = directTotal,
             Price = price,
+            PriceBeforeTax = untaxed,
             Low = Rounded(End(Operation.Difference, price, range.BelowPercent)),
             High = Rounded(End(Operation.Sum, price, range.AbovePercent)),
             Range = range,
             MarkupPercent = Markup.Share(_page, "Profit as a share of cost", earned, cost),
-            MarginPercent = Markup.Share(_page, "Profit as a share of price", earned, price),
+            MarginPercent = Markup.Share(_page, "Profit as a share of price", earned, untaxed),
             HourCost = crew.HourCost,
             Crew = crew,
             PricePerOpening = Per("Price for each opening", price, takeoff.Openings),
             PricePerSquareFoot = Per("Price for each square foot", price, _page.Sum("floor-area", "Floor area", Unit.SquareFeet, [.. _layout.House.Rooms.Select(r => r.AreaSquareFeet)])),
-            Inclusions = BidScope.Inclusions(_layout, takeoff, labor),
-            Exclusions = BidScope.Exclusions(_layout, purchase),
+            Scope = BidScope.Of(_layout, takeoff, purchase, labor),
             ValidDays = _settings.ValidDays ?? (int)BidDefaults.ValidDays.Number(),
             Page = _page.ToPage(),
         };
@@ -72,18 +74,25 @@ public sealed class BidPricing
         var material = Line("material", "Material, as bought in whole packs and coils", purchase.Total);
         var allowances = _layout.House.Job.Unknowns.Select((u, i) => (u, i)).Where(x => x.u.Allowance is not null)
             .Select(x => Line($"allowance-{x.u.Id}", $"Allowance: {x.u.Text}", _page.Given($"$.unknowns[{x.i}].allowance", "Allowance", x.u.Allowance!.Value.ToDollars(), Unit.Dollars)));
+        var chosen = _settings.Allowances.Select((a, i) => Line($"allowance-{a.Id}", $"Allowance: {a.Text}", _page.Given($"$.bid.allowances[{i}].amount", "Allowance", a.Amount.ToDollars(), Unit.Dollars)));
         return
         [
             material,
-            Line("material-tax", "Sales tax on material", _page.Compute(Operation.PercentOf, "material-tax", "Tax on material", Unit.Dollars, material.Amount, Share(_settings.MaterialTaxPercent, "material_tax_percent", BidDefaults.MaterialTaxPercent))),
+            .. TaxCharged ? Array.Empty<BidLine>() : [Line("material-tax", "Sales tax on material", SalesTax.OnCost(_page, material.Amount, TaxRate()))],
             Line("labor", "Labor with burden", _page.Compute(Operation.Product, "labor-cost", "Hours at the crew's loaded cost", Unit.Dollars, labor.Total, crew.HourCost)),
             .. Driving(crew),
             Line("permit", "Permit", Dollars(_settings.Permit, "permit", BidDefaults.Permit)),
+            .. _settings.Fees is null ? Array.Empty<BidLine>() : [Line("fees", "Other fees", Own(_settings.Fees, "fees", "Other fees"))],
             Line("subcontract", "Work by others", Own(_settings.Subcontract, "subcontract", "Work by others")),
             Line("equipment-hire", "Tools and machines hired", Own(_settings.EquipmentHire, "equipment_hire", "Tools and machines hired")),
             .. allowances,
+            .. chosen,
         ];
     }
+
+    private bool TaxCharged => _settings.SalesTaxOn is not (null or SalesTaxOn.PartOfCost);
+
+    private Fact TaxRate() => Share(_settings.MaterialTaxPercent, "material_tax_percent", BidDefaults.MaterialTaxPercent);
 
     private IEnumerable<BidLine> Driving(CrewRate crew) => crew.DriveHours is { } hours
         ? [Line("driving", "Driving", _page.Compute(Operation.Product, "drive-cost", "Hours of driving at the crew's loaded cost", Unit.Dollars, hours, crew.HourCost))]

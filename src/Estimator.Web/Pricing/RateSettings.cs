@@ -41,8 +41,9 @@ public static class RateSettings
     /// <summary>What is added to material and hours, and the terms.</summary>
     public static ImmutableArray<RateSetting> OfThePrice { get; } =
     [
-        Share("material_tax_percent", "Sales tax", "% of material", b => b.MaterialTaxPercent, (b, v) => b with { MaterialTaxPercent = v }, BidDefaults.MaterialTaxPercent),
+        Share("material_tax_percent", "Sales tax", "%", b => b.MaterialTaxPercent, (b, v) => b with { MaterialTaxPercent = v }, BidDefaults.MaterialTaxPercent),
         Dollars("permit", "Permit fee", "dollars", b => b.Permit, (b, v) => b with { Permit = v }, BidDefaults.Permit),
+        Dollars("fees", "Other fees", "dollars", b => b.Fees, (b, v) => b with { Fees = v }, null),
         Dollars("subcontract", "Work by others", "dollars", b => b.Subcontract, (b, v) => b with { Subcontract = v }, null),
         Dollars("equipment_hire", "Tools and machines hired", "dollars", b => b.EquipmentHire, (b, v) => b with { EquipmentHire = v }, null),
         Share("overhead_percent", "Overhead", "% of direct cost", b => b.OverheadPercent, (b, v) => b with { OverheadPercent = v }, BidDefaults.OverheadPercent),
