@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using ClosedXML.Excel;
 using Estimator.Documents.Budget;
+using Estimator.Documents.Crew;
 using Estimator.Documents.Orders;
+using Estimator.Documents.Permit;
 using Estimator.Documents.Pricing;
 using Estimator.Documents.Purchase;
 using Estimator.Documents.Tests.Orders;
@@ -21,6 +23,8 @@ public sealed class RecalculatedBooks
     private const decimal Wage = 41.17m;
     private const decimal OverheadPercent = 27.5m;
     private const decimal AlarmPrice = 40.35m;
+    private const decimal DryerVa = 6100m;
+    private const decimal ChargerVa = 11520m;
 
     private readonly Dictionary<string, byte[]> _books = new(StringComparer.Ordinal);
     private readonly Dictionary<(string Book, string Sheet), List<string[]>> _cells;
@@ -38,6 +42,8 @@ public sealed class RecalculatedBooks
             _books[$"bid_{name}"] = BidWorkbook.Write(estimate, HostileTexts.Letterhead(text));
             _books[$"customer_{name}"] = CustomerWorkbook.Write(estimate, HostileTexts.Letterhead(text));
             _books[$"budget_{name}"] = BudgetWorkbook.Write(estimate, HostileTexts.Letterhead(text));
+            _books[$"crew_{name}"] = CrewWorkbook.Write(estimate, HostileTexts.Letterhead(text));
+            _books[$"permit_{name}"] = PermitWorkbook.Write(estimate, HostileTexts.Letterhead(text));
             _books[$"buy_{name}"] = PurchaseWorkbook.Write(estimate.Purchase, [estimate], HostileTexts.Letterhead(text));
         }
 
@@ -49,6 +55,14 @@ public sealed class RecalculatedBooks
         _books["customer"] = CustomerWorkbook.Write(SampleEstimates.House, Letterhead.Blank);
         _books["budget"] = BudgetWorkbook.Write(SampleEstimates.Basement, Letterhead.Blank);
         _books["budget_changed"] = BookCells.Changed(_books["budget"], AlarmPriced);
+        foreach (var (name, estimate) in (IEnumerable<(string, JobEstimate)>)[("basement", SampleEstimates.Basement), ("house", SampleEstimates.House), ("service", SampleEstimates.Service)])
+        {
+            _books[$"crew_{name}"] = CrewWorkbook.Write(estimate, Letterhead.Blank);
+            _books[$"permit_{name}"] = PermitWorkbook.Write(estimate, Letterhead.Blank);
+            Expected[$"crew_{name}"] = Expected[$"permit_{name}"] = estimate;
+        }
+
+        Rewired();
         Buy("order", [SampleEstimates.Basement]);
         Buy("orders", [SampleEstimates.Basement, SampleEstimates.House]);
         _books["po_placed"] = PurchaseOrderWorkbook.Write(SampleOrders.Placed, Letterhead.Blank);
@@ -110,6 +124,22 @@ public sealed class RecalculatedBooks
         var job = estimate.House.Job;
         var changed = job with { Bid = job.Bid with { ElectricianWage = Money.FromDollars(Wage), OverheadPercent = Percent.FromHundredths(OverheadPercent) } };
         Expected[$"{name}_changed"] = JobEstimate.Compute(changed, SampleEstimates.CatalogueWithPrice("smoke-co-alarm", "sample-a", 1, AlarmPrice));
+    }
+
+    // Nameplates and a length: typed into the sheets on one side, given to the engine on the other.
+    private void Rewired()
+    {
+        _books["permit_house_changed"] = BookCells.Changed(_books["permit_house"], book =>
+        {
+            var sheet = book.Worksheet("Loads");
+            int Row(string label) => sheet.Column(1).CellsUsed().First(c => c.GetString() == label).Address.RowNumber;
+            sheet.Cell(Row("Dryer"), 3).Value = DryerVa;
+            sheet.Cell(Row("EV charger"), 3).Value = ChargerVa;
+        });
+        var job = SampleEstimates.House.House.Job;
+        Equipment Changed(Equipment e) => e.Kind is EquipmentKind.Dryer ? e with { LoadVa = Power.FromVoltAmperes(DryerVa) } : e.Kind is EquipmentKind.EvCharger ? e with { LoadVa = Power.FromVoltAmperes(ChargerVa) } : e;
+        Expected["permit_house_changed"] = JobEstimate.Compute(job with { Equipment = [.. job.Equipment.Select(Changed)] }, Catalogues.Shipped);
+        _books["crew_house_changed"] = BookCells.Changed(_books["crew_house"], book => book.Worksheet("Pull list").Cell(5, 7).Value = 100m);
     }
 
     private static void AlarmPriced(IXLWorkbook book)

@@ -22,6 +22,20 @@ public static class PurchaseTables
             plan.Cuts.SelectMany(cut => cut.Coils.SelectMany((coil, c) => Rows(cut, coil, c + 1, runs))));
     }
 
+    /// <summary>What is left over: of packs by item, of cable by coil.</summary>
+    public static string LeftOver(PurchasePlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return Csv.Write(
+            ["item", "description", "coil", "had", "needed", "left", "unit", "what_to_do"],
+            plan.Lines.Where(l => l.Left > 0 && l.Unit != "foot").Select(l => (string[])[l.ItemId, l.Description, "", Csv.Number(l.Packs.Sum(p => p.Count * p.Offer.PackSize) + l.FromStock), Csv.Number(l.Needed.Value), Csv.Number(l.Left), l.Unit, SurplusSheet.WhatToDo(l)])
+                .Concat(plan.Cuts.SelectMany(cut => cut.Coils.Select((coil, c) => (string[])
+                [
+                    cut.ItemId, plan.Lines.First(l => l.ItemId == cut.ItemId).Description, Csv.Number(c + 1), Csv.Number(coil.Length.ToFeet()), Csv.Number((coil.Length - coil.Left).ToFeet()), Csv.Number(coil.Left.ToFeet()), "foot",
+                    SurplusSheet.WhatToDo(cut, coil),
+                ]))));
+    }
+
     private static IEnumerable<string[]> Rows(PurchaseLine line)
     {
         string[] item = [line.ItemId, line.Description, Csv.Number(line.Needed.Value), line.Unit];

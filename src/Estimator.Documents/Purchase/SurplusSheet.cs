@@ -39,7 +39,7 @@ internal static class SurplusSheet
                 page.Put(row, 3, "", styles.Number(SheetStyles.Whole));
                 page.Put(row, 4, cut.Coils[c].Left.ToString(), styles.Number("@"));
                 page.Put(row, 5, "ft", styles.Soft);
-                page.Put(row++, 6, cut.IsKept(cut.Coils[c]) ? "keep for the next job" : "too short to keep", styles.Soft);
+                page.Put(row++, 6, WhatToDo(cut, cut.Coils[c]), styles.Soft);
             }
         }
 
@@ -47,7 +47,9 @@ internal static class SurplusSheet
         page.Print(landscape: false, headingRows: HeadRow, repeatFrom: HeadRow);
     }
 
-    private static string WhatToDo(PurchaseLine line) =>
+    internal static string WhatToDo(CutPlan cut, CutCoil coil) => cut.IsKept(coil) ? "keep for the next job" : "too short to keep";
+
+    internal static string WhatToDo(PurchaseLine line) =>
         line.Packs.IsEmpty ? "stays on the shelf"
         : line.Packs.Any(line.GoesBack) ? "whole packs can go back"
         : line.Packs.All(p => !p.Offer.Returnable) ? "not taken back: keep"

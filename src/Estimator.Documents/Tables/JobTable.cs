@@ -32,4 +32,28 @@ public enum JobTable
 
     /// <summary>How the range of the price was drawn: what moves it, and the histogram.</summary>
     Range,
+
+    /// <summary>From cost to price.</summary>
+    Bid,
+
+    /// <summary>Runs as they are pulled.</summary>
+    PullList,
+
+    /// <summary>Boxes with their fill.</summary>
+    Boxes,
+
+    /// <summary>What is joined in each box.</summary>
+    BoxContents,
+
+    /// <summary>Tools and consumables.</summary>
+    Tools,
+
+    /// <summary>Tests of circuits and panels, with what is expected.</summary>
+    Tests,
+
+    /// <summary>What is left over of packs and coils.</summary>
+    LeftOver,
+
+    /// <summary>Every figure with those that it was made from.</summary>
+    Explanations,
 }

@@ -23,6 +23,14 @@ public static class JobTables
         JobTable.Devices => Devices(estimate),
         JobTable.Findings => Findings(estimate),
         JobTable.Range => Range(estimate),
+        JobTable.Bid => BidTables.Bid(estimate),
+        JobTable.PullList => CrewTables.PullList(estimate),
+        JobTable.Boxes => CrewTables.Boxes(estimate),
+        JobTable.BoxContents => CrewTables.BoxContents(estimate),
+        JobTable.Tools => CrewTables.Kit(estimate),
+        JobTable.Tests => CrewTables.Tests(estimate),
+        JobTable.LeftOver => PurchaseTables.LeftOver(estimate.Purchase),
+        JobTable.Explanations => BidTables.Explanations(estimate),
         _ => throw new ArgumentOutOfRangeException(nameof(table), table, "There is no such table."),
     };
 

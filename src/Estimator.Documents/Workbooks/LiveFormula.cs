@@ -52,6 +52,10 @@ internal sealed class LiveFormula(ExplanationBook book)
             Operation.Quotient => ($"{Within(inputs[0], Times)}/{Within(inputs[1], Atom)}", Times),
             Operation.PercentOf => ($"{Within(inputs[0], Times)}*{Within(inputs[1], Atom)}/100", Times),
             Operation.Because => inputs[0],
+            Operation.RoundDown => ($"INT({Within(inputs[0], Times)}/{Within(inputs[1], Atom)})*{Within(inputs[1], Atom)}", Times),
+            Operation.RoundUp => ($"-INT(-{Within(inputs[0], Times)}/{Within(inputs[1], Atom)})*{Within(inputs[1], Atom)}", Times),
+            Operation.Minimum => ($"MIN({string.Join(',', inputs.Select(i => i.Text))})", Atom),
+            Operation.Maximum => ($"MAX({string.Join(',', inputs.Select(i => i.Text))})", Atom),
             Operation.RoundNearest => ($"ROUND({inputs[0].Text},{Places(book[node.Inputs[1]].Value)})", Atom),
             _ => Number(node.Value),
         };

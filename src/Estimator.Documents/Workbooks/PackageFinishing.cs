@@ -48,6 +48,11 @@ internal static partial class PackageFinishing
         {
             to.Write(Encoding.UTF8.GetBytes(Renamed(new StreamReader(from).ReadToEnd(), core)));
         }
+        else if (entry.FullName == "xl/workbook.xml")
+        {
+            // Rows to repeat are written without their dollar signs, and some programs then repeat none.
+            to.Write(Encoding.UTF8.GetBytes(RepeatedRows().Replace(new StreamReader(from).ReadToEnd(), "!$$${first}:$$${last}<")));
+        }
         else if (entry.FullName == core)
         {
             to.Write(Encoding.UTF8.GetBytes(Dates().Replace(new StreamReader(from).ReadToEnd(), ">2000-01-01T00:00:00Z<")));
@@ -84,6 +89,9 @@ internal static partial class PackageFinishing
 
     [GeneratedRegex(@"Id=""R[0-9a-f]{16}""", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex LotteryIds();
+
+    [GeneratedRegex(@"!(?<first>\d+):(?<last>\d+)<", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex RepeatedRows();
 
     [GeneratedRegex(@">\d{4}-\d\d-\d\dT[^<]*<", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Dates();

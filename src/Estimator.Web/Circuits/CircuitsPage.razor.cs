@@ -12,8 +12,8 @@ public sealed partial class CircuitsPage
 {
     private static readonly ImmutableArray<(string, string, string)> Files =
     [
-        ("permit.pdf", "Load calculation and panel schedules", "for the permit: every line with its article"), ("crew.pdf", "Crew package", "what to bring, pull, cut, set and test; box cards, door cards"),
-        ("panel-schedule.csv", "Panel schedule as CSV", "every space with its leg"), ("loads.csv", "Load calculation as CSV", "line by line, each with its article"), ("circuits.csv", "Circuits as CSV", "breaker, wire, load, drop"),
+        ("permit.pdf", "Load calculation and panel schedules", "for the permit: every line with its article"), ("permit.xlsx", "Load calculation as workbook", "lines that follow when a nameplate is changed"), ("crew.pdf", "Crew package", "what to bring, pull, cut, set and test; box cards, door cards"),
+        ("panel-schedule.csv", "Panel schedule as CSV", "every space with its leg"), ("loads.csv", "Load calculation as CSV", "line by line, each with its article"), ("circuits.csv", "Circuits as CSV", "breaker, wire, load, drop"), ("boxes.csv", "Boxes as CSV", "fill, cables, splices"), ("box-contents.csv", "Joints as CSV", "what meets in each box"),
     ];
 
     private CircuitFigures? _figures;

@@ -8,7 +8,9 @@ using Estimator.Data.Jobs;
 using Estimator.Data.Revisions;
 using Estimator.Documents;
 using Estimator.Documents.Budget;
+using Estimator.Documents.Crew;
 using Estimator.Documents.Papers;
+using Estimator.Documents.Permit;
 using Estimator.Documents.Pricing;
 using Estimator.Documents.Purchase;
 using Estimator.Documents.Tables;
@@ -43,6 +45,8 @@ public static class RevisionFiles
             ["permit.pdf"] = Of(JobPaper.Permit),
             ["crew.pdf"] = Of(JobPaper.Crew),
             ["budget.pdf"] = Of(JobPaper.Budget),
+            ["crew.xlsx"] = (Workbook, (paper, letterhead) => CrewWorkbook.Write(paper.Estimate, letterhead)),
+            ["permit.xlsx"] = (Workbook, (paper, letterhead) => PermitWorkbook.Write(paper.Estimate, letterhead)),
             ["job.json"] = (JobText, (paper, _) => Encoding.UTF8.GetBytes(JobFile.Write(Kept(paper.Saved)))),
             ["takeoff.csv"] = Csv(JobTable.Takeoff),
             ["labor.csv"] = Csv(JobTable.Labor),
@@ -54,6 +58,14 @@ public static class RevisionFiles
             ["devices.csv"] = Csv(JobTable.Devices),
             ["findings.csv"] = Csv(JobTable.Findings),
             ["range.csv"] = Csv(JobTable.Range),
+            ["bid.csv"] = Csv(JobTable.Bid),
+            ["pull-list.csv"] = Csv(JobTable.PullList),
+            ["boxes.csv"] = Csv(JobTable.Boxes),
+            ["box-contents.csv"] = Csv(JobTable.BoxContents),
+            ["tools.csv"] = Csv(JobTable.Tools),
+            ["tests.csv"] = Csv(JobTable.Tests),
+            ["left-over.csv"] = Csv(JobTable.LeftOver),
+            ["explanations.csv"] = Csv(JobTable.Explanations),
         }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>Address of a document of a revision.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CsvHelper;
+using Estimator.Documents.Crew;
 using Estimator.Documents.Tables;
 using Estimator.Documents.Tests.Workbooks;
 using Estimator.Engine;
@@ -28,6 +29,14 @@ public sealed class JobTablesTests
             JobTable.Devices => e.Layout.Devices.Length,
             JobTable.Findings => e.Findings.Length,
             JobTable.Range => e.Bid.Range.Factors.Length + e.Bid.Range.Bins.Length,
+            JobTable.Bid => e.Bid.DirectCost.Length + e.Bid.Additions.Length + 8,
+            JobTable.PullList => e.Wiring.Runs.Length + e.Wiring.Feeders.Length,
+            JobTable.Boxes => e.Wiring.Boxes.Length,
+            JobTable.BoxContents => e.Wiring.Boxes.Sum(b => b.Joints.Length),
+            JobTable.Tools => KitLine.Of(e).Count(),
+            JobTable.Tests => TestLine.Of(e, new CrewLabels(e)).Count(),
+            JobTable.LeftOver => e.Purchase.Lines.Count(l => l.Left > 0 && l.Unit != "foot") + e.Purchase.Cuts.Sum(c => c.Coils.Length),
+            JobTable.Explanations => e.Book.Pages.Sum(p => p.Count),
             _ => throw new ArgumentOutOfRangeException(nameof(table)),
         };
         Assert.Equal(expected, Read(e, table).Count - 1);
@@ -50,6 +59,16 @@ public sealed class JobTablesTests
         if (table is JobTable.Devices or JobTable.CutPlan)
         {
             Assert.Contains(rows, r => r.Any(c => c.StartsWith("'=1+1", StringComparison.Ordinal)));
+        }
+    }
+
+    [Fact]
+    public void Write_Bid_AddsUpToThePrice()
+    {
+        foreach (var estimate in (JobEstimate[])[SampleEstimates.Basement, SampleEstimates.House, SampleEstimates.Service])
+        {
+            var rows = Read(estimate, JobTable.Bid);
+            Assert.Equal(BookCells.Number(rows.Single(r => r[1] == "price")[3]), rows.Where(r => r[0] is "direct_cost" or "addition").Sum(r => BookCells.Number(r[3])));
         }
     }
 
