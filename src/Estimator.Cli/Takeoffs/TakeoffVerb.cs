@@ -1,8 +1,8 @@
 using System.CommandLine;
 using Estimator.Documents;
 using Estimator.Documents.Papers;
-using Estimator.Documents.Pricing;
 using Estimator.Documents.Tables;
+using Estimator.Documents.Workbooks;
 using Estimator.Engine.JobFiles;
 
 namespace Estimator.Cli.Takeoffs;
@@ -17,11 +17,12 @@ internal static class TakeoffVerb
         var json = new Option<string?>("--json") { Description = "Write every stage with provenance to this file." };
         var csv = new Option<string?>("--csv") { Description = "Write a table to this file: the takeoff lines, or what --table names." };
         var table = new Option<JobTable>("--table") { Description = "Which table --csv writes.", DefaultValueFactory = _ => JobTable.Takeoff };
-        var workbook = JobOptions.Workbook("Write the bid workbook to this file: customer, cost, takeoff, labor, explanations.");
+        var workbook = JobOptions.Workbook("Write a workbook to this file: the bid workbook (customer, cost, takeoff, labor, explanations), or what --book names.");
+        var book = new Option<JobWorkbook>("--book") { Description = "Which workbook --workbook writes.", DefaultValueFactory = _ => JobWorkbook.Bid };
         var pdf = new Option<string?>("--pdf") { Description = "Write a paper to this file as a PDF: the customer's bid, or what --paper names." };
         var paper = new Option<JobPaper>("--paper") { Description = "Which paper --pdf writes.", DefaultValueFactory = _ => JobPaper.Customer };
         var keep = new Option<string?>("--keep") { Description = "Write the job to this file with the catalogue that it was priced with, so that the price can be made again anywhere." };
-        var command = new Command("takeoff", "Runs all stages; prints cable, boxes, devices, hours and the bid.") { job, json, csv, table, workbook, pdf, paper, keep, catalogue };
+        var command = new Command("takeoff", "Runs all stages; prints cable, boxes, devices, hours and the bid.") { job, json, csv, table, workbook, book, pdf, paper, keep, catalogue };
         command.SetAction(parsed =>
         {
             var estimate = JobOptions.Estimate(parsed.GetValue(job)!, parsed.GetValue(catalogue));
@@ -37,7 +38,7 @@ internal static class TakeoffVerb
 
             if (parsed.GetValue(workbook) is { } workbookPath)
             {
-                Files.Write(workbookPath, BidWorkbook.Write(estimate, Letterhead.Blank));
+                Files.Write(workbookPath, JobWorkbooks.Write(estimate, Letterhead.Blank, parsed.GetValue(book)));
             }
 
             if (parsed.GetValue(pdf) is { } pdfPath)

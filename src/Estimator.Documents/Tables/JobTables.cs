@@ -1,6 +1,6 @@
 using System.Globalization;
-using Estimator.Documents.Labor;
 using Estimator.Documents.House;
+using Estimator.Documents.Labor;
 using Estimator.Documents.Purchase;
 using Estimator.Engine;
 using Estimator.Engine.Explanations;

@@ -7,13 +7,10 @@ using Estimator.Data.Contracts;
 using Estimator.Data.Jobs;
 using Estimator.Data.Revisions;
 using Estimator.Documents;
-using Estimator.Documents.Budget;
-using Estimator.Documents.Crew;
 using Estimator.Documents.Papers;
-using Estimator.Documents.Permit;
-using Estimator.Documents.Pricing;
 using Estimator.Documents.Purchase;
 using Estimator.Documents.Tables;
+using Estimator.Documents.Workbooks;
 using Estimator.Engine.House;
 using Estimator.Engine.JobFiles;
 using Estimator.Web.Jobs;
@@ -37,16 +34,16 @@ public static class RevisionFiles
     private static readonly FrozenDictionary<string, (string Type, Func<RevisionPaper, Letterhead, byte[]> Write)> Known =
         new Dictionary<string, (string, Func<RevisionPaper, Letterhead, byte[]>)>
         {
-            ["bid.xlsx"] = (Workbook, (paper, letterhead) => BidWorkbook.Write(paper.Estimate, letterhead)),
-            ["customer.xlsx"] = (Workbook, (paper, letterhead) => CustomerWorkbook.Write(paper.Estimate, letterhead)),
-            ["budget.xlsx"] = (Workbook, (paper, letterhead) => BudgetWorkbook.Write(paper.Estimate, letterhead)),
+            ["bid.xlsx"] = Of(JobWorkbook.Bid),
+            ["customer.xlsx"] = Of(JobWorkbook.Customer),
+            ["budget.xlsx"] = Of(JobWorkbook.Budget),
             ["purchase.xlsx"] = (Workbook, (paper, letterhead) => PurchaseWorkbook.Write(paper.Estimate.Purchase, [paper.Estimate], letterhead)),
             ["customer.pdf"] = Of(JobPaper.Customer),
             ["permit.pdf"] = Of(JobPaper.Permit),
             ["crew.pdf"] = Of(JobPaper.Crew),
             ["budget.pdf"] = Of(JobPaper.Budget),
-            ["crew.xlsx"] = (Workbook, (paper, letterhead) => CrewWorkbook.Write(paper.Estimate, letterhead)),
-            ["permit.xlsx"] = (Workbook, (paper, letterhead) => PermitWorkbook.Write(paper.Estimate, letterhead)),
+            ["crew.xlsx"] = Of(JobWorkbook.Crew),
+            ["permit.xlsx"] = Of(JobWorkbook.Permit),
             ["job.json"] = (JobText, (paper, _) => Encoding.UTF8.GetBytes(JobFile.Write(Kept(paper.Saved)))),
             ["takeoff.csv"] = Csv(JobTable.Takeoff),
             ["labor.csv"] = Csv(JobTable.Labor),
@@ -105,6 +102,8 @@ public static class RevisionFiles
     {
         CatalogueSnapshot = saved.CatalogueFiles.ToImmutableSortedDictionary(f => f.Key, f => new CsvText(f.Value), StringComparer.Ordinal),
     };
+
+    private static (string Type, Func<RevisionPaper, Letterhead, byte[]> Write) Of(JobWorkbook which) => (Workbook, (paper, letterhead) => JobWorkbooks.Write(paper.Estimate, letterhead, which));
 
     private static (string Type, Func<RevisionPaper, Letterhead, byte[]> Write) Of(JobPaper which) => (Pdf, (paper, letterhead) => JobPapers.Write(paper.Estimate, letterhead, which));
 

@@ -9,6 +9,8 @@ public sealed class WorkbookVerbTests : IDisposable
 
     [Theory]
     [InlineData("takeoff", "sample:basement-finish")]
+    [InlineData("takeoff", "sample:basement-finish", "--book", "crew")]
+    [InlineData("takeoff", "sample:basement-finish", "--book", "permit")]
     [InlineData("buy", "sample:basement-finish", "sample:two-storey-house")]
     public void Workbook_OfASample_IsAPackage(params string[] words)
     {
@@ -31,6 +33,31 @@ public sealed class WorkbookVerbTests : IDisposable
     }
 
     [Theory]
+    [InlineData()]
+    [InlineData("--paper", "permit")]
+    [InlineData("--paper", "crew")]
+    [InlineData("--paper", "budget")]
+    public void Paper_OfASample_IsAPdf(params string[] words)
+    {
+        var path = Path.Combine(_folder, "paper.pdf");
+        Assert.Equal(0, Run(["takeoff", "sample:basement-finish", "--pdf", path, .. words], out _));
+        Assert.StartsWith("%PDF-1.", File.ReadLines(path).First(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--paper", "poster", "--pdf")]
+    [InlineData("--book", "poster", "--workbook")]
+    public void Paper_Unknown_IsRefusedAndNothingIsWritten(string option, string word, string writes)
+    {
+        Assert.Equal(2, Run(["takeoff", "sample:basement-finish", writes, Path.Combine(_folder, "out"), option, word], out var error));
+        Assert.Contains(word, error, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFileSystemEntries(_folder));
+    }
+
+    [Theory]
+    [InlineData("pulllist", "run,circuit,circuit_name")]
+    [InlineData("boxcontents", "label,box,joint")]
+    [InlineData("explanations", "node,label,value")]
     [InlineData("circuits", "circuit,name,panel")]
     [InlineData("cutplan", "item,coil,coil_ft")]
     public void Table_Named_IsTheOneWritten(string table, string columns)
