@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using Estimator.Data.Actuals;
 using Estimator.Data.Databases;
 using Estimator.Data.Prices;
 using Estimator.Data.Suppliers;
+using Estimator.Engine.Learning;
 
 namespace Estimator.Web.Catalogues;
 
@@ -20,7 +22,10 @@ public sealed class LocalPriceShelf(IServiceScopeFactory scopes, CatalogueShelf 
     /// <summary>The prices in force from suppliers' price files, by item, supplier and pack.</summary>
     public ImmutableArray<SupplierPrice> FromFiles { get; private set; } = [];
 
-    /// <summary>Reads all prices again, after a price file was written or a supplier changed.</summary>
+    /// <summary>The factors that the company accepted from its closed jobs.</summary>
+    public ImmutableArray<OwnUnit> Units { get; private set; } = [];
+
+    /// <summary>Reads all prices again, after a price file was written, a supplier changed or a factor was accepted.</summary>
     public Task RefreshAsync(CancellationToken token = default) => DoAsync(_ => Task.CompletedTask, token);
 
     /// <summary>The own price of a pack of an item, the newest where several suppliers have one; null where there is none.</summary>
@@ -58,10 +63,11 @@ public sealed class LocalPriceShelf(IServiceScopeFactory scopes, CatalogueShelf 
             await act(store);
             var prices = await store.ListAsync(token);
             var files = await scope.ServiceProvider.GetRequiredService<SupplierPriceStore>().CurrentAsync(token);
-            if (!prices.SequenceEqual(Prices) || !files.SequenceEqual(FromFiles))
+            var units = DecidedUnit.Standing(await scope.ServiceProvider.GetRequiredService<OwnUnitStore>().ListAsync(token));
+            if (!prices.SequenceEqual(Prices) || !files.SequenceEqual(FromFiles) || !units.SequenceEqual(Units))
             {
-                (Prices, FromFiles) = (prices, files);
-                catalogues.Put(OwnPrices.Over(_builtIn, prices, files));
+                (Prices, FromFiles, Units) = (prices, files, units);
+                catalogues.Put(OwnHours.Over(OwnPrices.Over(_builtIn, prices, files), units));
                 Changed?.Invoke();
             }
         }

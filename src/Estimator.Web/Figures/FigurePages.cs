@@ -17,6 +17,7 @@ internal static class FigurePages
     internal const int JobsOfAnOrder = -13;
     internal const int Upgrade = -14;
     internal const int SupplyChoice = -15;
+    internal const int Actuals = -31;
 
     /// <summary>The plan of the first supplier; those of the others lie below it.</summary>
     internal const int SupplierPlans = -100;

@@ -6,5 +6,5 @@ namespace Estimator.Web.Frame;
 public static class OtherPlaces
 {
     /// <summary>All of them.</summary>
-    public static ImmutableArray<(string Title, string Address)> All { get; } = [("All jobs", "/"), ("Buy", "/order"), ("Orders", "/orders"), ("Budget", "/budget"), ("Catalogue", "/catalogue"), ("Suppliers", "/suppliers"), ("Stock", "/stock"), ("Settings", "/settings")];
+    public static ImmutableArray<(string Title, string Address)> All { get; } = [("All jobs", "/"), ("Buy", "/order"), ("Orders", "/orders"), ("Budget", "/budget"), ("Catalogue", "/catalogue"), ("Suppliers", "/suppliers"), ("Stock", "/stock"), ("Learned", "/learned"), ("Settings", "/settings")];
 }

@@ -21,6 +21,7 @@ public static class Stages
         new("labor", "Labor", StagePlace.SecondWay, p => (American.Fixed(p.Estimate.Labor.Total.Value, 1), "h")),
         new("bid", "Bid", StagePlace.Line, p => (American.WholeDollars(p.Estimate.Bid.Price.Value), "")),
         new("contract", "Contract", StagePlace.Tap, _ => ("", "")),
+        new("actuals", "Actuals", StagePlace.Line, _ => ("", "")),
     ];
 
     /// <summary>Address of a stage of a job.</summary>

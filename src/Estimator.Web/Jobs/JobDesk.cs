@@ -295,8 +295,9 @@ public sealed class JobDesk(JobStore store, EstimateShelf estimates, CatalogueSh
         Changed?.Invoke();
     }
 
+    // By content: a catalogue that was put back as it was finds the estimate that was made with it, and another instance would never do.
     private bool IsPriced(Job job) =>
-        Priced is { } priced && priced.Version == Version && priced.Job.Id == job.Id && priced.Catalogue == catalogues.Current && priced.Estimate.Depth == Depth;
+        Priced is { } priced && priced.Version == Version && priced.Job.Id == job.Id && priced.Catalogue.Parts.Hash == catalogues.Current.Parts.Hash && priced.Estimate.Depth == Depth;
 
     private void Show(PricedJob priced)
     {

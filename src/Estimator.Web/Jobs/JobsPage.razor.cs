@@ -3,6 +3,8 @@ using Estimator.Data.Companies;
 using Estimator.Data.Jobs;
 using Estimator.Engine.House;
 using Estimator.Engine.JobFiles;
+using Estimator.Engine.Learning;
+using Estimator.Web.Catalogues;
 using Estimator.Web.Figures;
 using Estimator.Web.Frame;
 using Microsoft.AspNetCore.Components;
@@ -33,6 +35,9 @@ public sealed partial class JobsPage
     private CompanyStore Company { get; set; } = default!;
 
     [Inject]
+    private LocalPriceShelf Shelf { get; set; } = default!;
+
+    [Inject]
     private NavigationManager Navigation { get; set; } = default!;
 
     private string Summary => _jobs is { } jobs ? $"{American.Count(jobs.Length, "job")} {(_filter.Archived ? "in the archive" : "here")}." : "";
@@ -56,7 +61,9 @@ public sealed partial class JobsPage
 
     private bool IsChosen((string Title, JobState? State, bool Archived) choice) => _filter.State == choice.State && _filter.Archived == choice.Archived;
 
-    private async Task StartBlankAsync() => await StartAsync(JobStarts.Blank("New job") with { Bid = (await Company.LoadAsync()).Rates }, "rooms");
+    private async Task StartBlankAsync() => await StartAsync(StartedAsFirm(JobStarts.Blank("New job") with { Bid = (await Company.LoadAsync()).Rates }), "rooms");
+
+    private Job StartedAsFirm(Job job) => job with { Practice = OwnUnits.Over(job.Practice, Shelf.Units) };
 
     private async Task StartAsync(Job job, string stage = "overview")
     {

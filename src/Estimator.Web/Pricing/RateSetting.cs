@@ -18,8 +18,11 @@ namespace Estimator.Web.Pricing;
 public sealed record RateSetting(
     string Field, string Title, string Unit, Func<BidSettings, decimal?> Read, Func<BidSettings, decimal?, BidSettings> Write, RuleRow? Default, bool Whole = false)
 {
+    /// <summary>An empty field means nothing.</summary>
+    public const string None = "none.";
+
     /// <summary>What an empty field means where no row stands behind it.</summary>
-    public string Empty { get; init; } = "none.";
+    public string Empty { get; init; } = None;
 
     /// <summary>What holds where the field is empty, and on what that rests.</summary>
     public string Help => Default is not { } row

@@ -22,8 +22,8 @@ public static class RateSettings
     public static ImmutableArray<RateSetting> OfTheCrew { get; } =
     [
         Whole("crew.leads", "Leads", "hands", b => b.Crew?.Leads, (b, v) => With(b, c => c with { Leads = v })),
-        Whole("crew.electricians", "Electricians", "hands", b => b.Crew?.Electricians, (b, v) => With(b, c => c with { Electricians = v })),
-        Whole("crew.helpers", "Apprentices and helpers", "hands", b => b.Crew?.Helpers, (b, v) => With(b, c => c with { Helpers = v })),
+        Whole("crew.electricians", "Electricians", "hands", b => b.Crew?.Electricians, (b, v) => With(b, c => c with { Electricians = v })) with { Empty = "one, none beside a lead." },
+        Whole("crew.helpers", "Apprentices and helpers", "hands", b => b.Crew?.Helpers, (b, v) => With(b, c => c with { Helpers = v })) with { Empty = "as many to each electrician as stated above." },
         Dollars("crew.lead_wage", "Lead's wage", "dollars an hour", b => b.Crew?.LeadWage, (b, v) => With(b, c => c with { LeadWage = v }), null) with { Empty = "a tenth above the electrician's." },
         new("crew.helpers_limit", "Apprentices allowed to an electrician", "hands", b => b.Crew?.HelpersLimit, (b, v) => With(b, c => c with { HelpersLimit = v }), null) { Empty = "not judged; states differ." },
         new("crew.overtime_hours_a_week", "Overtime", "hours a week", b => b.Crew?.OvertimeHoursAWeek, (b, v) => With(b, c => c with { OvertimeHoursAWeek = v }), null),

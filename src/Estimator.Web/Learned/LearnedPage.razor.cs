@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using Estimator.Data.Actuals;
+using Estimator.Engine.Learning;
+using Estimator.Web.Catalogues;
+using Estimator.Web.Jobs;
+using Microsoft.AspNetCore.Components;
+
+namespace Estimator.Web.Learned;
+
+/// <summary>What closed jobs propose, and what was decided on it.</summary>
+public sealed partial class LearnedPage
+{
+    private ImmutableArray<ClosedJob>? _closed;
+    private ImmutableArray<DecidedUnit> _decisions = [];
+    private ImmutableArray<Proposal> _open = [];
+
+    [Inject]
+    private ActualsStore Store { get; set; } = default!;
+
+    [Inject]
+    private OwnUnitStore Units { get; set; } = default!;
+
+    [Inject]
+    private LocalPriceShelf Shelf { get; set; } = default!;
+
+    /// <inheritdoc/>
+    protected override Task OnInitializedAsync() => LoadAsync();
+
+    private async Task LoadAsync()
+    {
+        _decisions = await Units.ListAsync();
+        var closed = await Store.ClosedAsync();
+        _open = [.. Proposals.Of(closed).Where(p => !IsDecided(p))];
+        _closed = closed;
+    }
+
+    // Decided on the same jobs: a further closed job proposes anew.
+    private bool IsDecided(Proposal proposal) => _decisions.FirstOrDefault(d => d.Proposal.Kind == proposal.Kind && d.Proposal.Key == proposal.Key) is { } last
+        && last.Proposal.Jobs.SequenceEqual(proposal.Jobs, StringComparer.Ordinal) && (!last.Accepted || last.InForce);
+
+    private async Task DecideAsync((Proposal Proposal, bool Accepted) decision)
+    {
+        await Units.DecideAsync(decision.Proposal, decision.Accepted, JobDesk.Me);
+        await AfterAsync();
+    }
+
+    private async Task WithdrawAsync(int id)
+    {
+        await Units.WithdrawAsync(id, JobDesk.Me);
+        await AfterAsync();
+    }
+
+    private async Task AfterAsync()
+    {
+        await Shelf.RefreshAsync();
+        await LoadAsync();
+    }
+}

@@ -1,0 +1,82 @@
+using Estimator.Engine.Catalogue;
+using Estimator.Engine.Explanations;
+using Estimator.Engine.House;
+using Estimator.Engine.Learning;
+using Estimator.TestKit;
+
+namespace Estimator.Engine.Tests.Learning;
+
+public sealed class LearningTests
+{
+    private static readonly JobEstimate Estimate = SmallJobs.Estimate(SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.DuplexReceptacle, 6)));
+
+    [Fact]
+    public void Outcomes_SetHoursByPhaseAndMaterialByCategory()
+    {
+        var day = new DateOnly(2026, 3, 2);
+        var lines = Estimate.Takeoff.Lines;
+        var (cable, box) = (lines.First(l => l.Category == "cable"), lines.First(l => l.Category == "box"));
+        var outcomes = JobOutcomes.Of(
+            Estimate, [new ActualHours(1, day, WorkPhase.RoughIn, 3, ""), new ActualHours(2, day, WorkPhase.RoughIn, 2, ""), new ActualHours(3, day, WorkPhase.TrimOut, 1, "")],
+            [new UsedMaterial(cable.ItemId, 200), new UsedMaterial(box.ItemId, 7), new UsedMaterial("breaker-2-50-plain", 1)]);
+        Assert.Equal(
+            [
+                new JobOutcome(LearnedKind.Hours, "rough_in", Estimate.Labor.ByPhase[WorkPhase.RoughIn].Value, 5),
+                new JobOutcome(LearnedKind.Hours, "trim_out", Estimate.Labor.ByPhase[WorkPhase.TrimOut].Value, 1),
+                new JobOutcome(LearnedKind.Material, "box", box.Quantity.Value, 7),
+                new JobOutcome(LearnedKind.Material, "cable", cable.Quantity.Value, 200),
+            ],
+            outcomes);
+    }
+
+    [Fact]
+    public void Proposals_OfOneJob_AreNone()
+    {
+        Assert.Empty(Proposals.Of([Closed("a", 1.3m)]));
+        var proposal = Assert.Single(Proposals.Of([Closed("b", 1.3m), Closed("a", 1.3m)]));
+        Assert.Equal((LearnedKind.Hours, "rough_in", 2), (proposal.Kind, proposal.Key, proposal.Pooled.Jobs));
+        Assert.Equal(["a", "b"], proposal.Jobs);
+        Assert.InRange(proposal.Pooled.Factor, 1.05m, 1.25m);
+    }
+
+    // Nothing is applied before acceptance; then the units of that phase alone, each saying from where, and its file reads the same again.
+    [Fact]
+    public void Over_AnAcceptedFactor_MultipliesItsPhaseAlone()
+    {
+        var own = new OwnUnit(LearnedKind.Hours, "rough_in", 1.25m, 4);
+        Assert.Same(Catalogues.Shipped, OwnUnits.Over(Catalogues.Shipped, []));
+        var learned = OwnUnits.Over(Catalogues.Shipped, [own]);
+        Assert.NotEqual(Catalogues.Shipped.Hash, learned.Hash);
+        var (before, after) = (Estimate, JobEstimate.Compute(Estimate.House.Job, learned));
+        Assert.Equal(1.25, (double)(after.Labor.ByPhase[WorkPhase.RoughIn].Value / before.Labor.ByPhase[WorkPhase.RoughIn].Value), 0.01);
+        Assert.Equal(before.Labor.ByPhase[WorkPhase.TrimOut].Value, after.Labor.ByPhase[WorkPhase.TrimOut].Value);
+        Assert.All(after.Labor.Lines.Where(l => l.Phase is WorkPhase.RoughIn), l => Assert.StartsWith("own: 1.25 times the table from 4 closed jobs", l.Basis, StringComparison.Ordinal));
+
+        var files = Catalogues.ShippedFiles.ToDictionary(f => f.Key, f => f.Key == "labor.csv" ? OwnUnits.LaborCsv(learned) : f.Value, StringComparer.Ordinal);
+        Assert.Equal(learned.LaborUnits, PartsCatalogue.Read(files).Value.LaborUnits);
+    }
+
+    [Theory]
+    [InlineData(1.064, 6.4)]
+    [InlineData(0.97, 0)]
+    public void Over_Waste_IsTheCutToleranceOfANewJob(double factor, double percent)
+    {
+        var practice = OwnUnits.Over(new Practice(), [new OwnUnit(LearnedKind.Material, "cable", (decimal)factor, 3)]);
+        Assert.Equal((decimal)percent, practice.CutTolerancePercent!.Value.ToHundredths());
+        Assert.Null(OwnUnits.Over(new Practice(), [new OwnUnit(LearnedKind.Material, "box", 1.1m, 3)]).CutTolerancePercent);
+    }
+
+    // By hand: what the estimated labor cost less what the worked hours cost is what the job left more, or less.
+    [Fact]
+    public void Result_AtTheEstimatedHours_LeavesContingencyProfitAndRounding()
+    {
+        var page = new PageWriter(50);
+        var result = JobResult.Of(page, Estimate, Estimate.Labor.Total);
+        var bid = Estimate.Bid;
+        Assert.Equal(bid.Additions.Where(l => l.Id != "overhead").Sum(l => l.Amount.Value), result.Left.Value);
+        var twice = JobResult.Of(page, Estimate, page.Given("$", "Hours", 2 * Estimate.Labor.Total.Value, Unit.Hours));
+        Assert.Equal(result.Left.Value - bid.DirectCost.Single(l => l.Id == "labor").Amount.Value, twice.Left.Value, 1);
+    }
+
+    private static ClosedJob Closed(string id, decimal ratio) => new(id, id, new DateOnly(2026, 3, 2), [new JobOutcome(LearnedKind.Hours, "rough_in", 20, 20 * ratio)]);
+}
