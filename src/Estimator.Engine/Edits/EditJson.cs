@@ -40,6 +40,25 @@ public static class EditJson
         }
     }
 
+    /// <summary>Writes one change.</summary>
+    public static string WriteChange(JobChange change) => JsonSerializer.Serialize(change, Options);
+
+    /// <summary>Reads one change, or says what was found, where, and what is accepted.</summary>
+    public static Parsed<JobChange> ReadChange(string json)
+    {
+        try
+        {
+            return JsonSerializer.Deserialize<JobChange>(json, Options) is { } change ? Parsed<JobChange>.Success(change) : Unreadable(json);
+        }
+        catch (Exception e) when (e is JsonException or NotSupportedException)
+        {
+            return Unreadable(json);
+        }
+    }
+
+    private static Parsed<JobChange> Unreadable(string json) =>
+        Parsed<JobChange>.Failure($"found {ValueText.Shortened(json)}; accepted: a change with its kind (set_field, add_item or remove_item), target and all its other fields.");
+
     private static Parsed<JobEdit> Refused(JobProblem problem) => Parsed<JobEdit>.Failure(problem.ToString());
 
     private static JsonSerializerOptions Make()

@@ -62,6 +62,12 @@ public sealed record Job
     /// <summary>What nobody knows yet; each becomes an exclusion, an allowance and a wider range.</summary>
     public ImmutableArray<Unknown> Unknowns { get; init; } = [];
 
+    /// <summary>What the customer may take or leave, each with its own price; none is in the price of the job.</summary>
+    public ImmutableArray<Alternate> Alternates { get; init; } = [];
+
+    /// <summary>Alternates that are offered together.</summary>
+    public ImmutableArray<AlternatePackage> AlternatePackages { get; init; } = [];
+
     /// <summary>Sentences about what the program proposed and the user has not confirmed, such as devices suggested on import.</summary>
     public ImmutableArray<string> Proposals { get; init; } = [];
 

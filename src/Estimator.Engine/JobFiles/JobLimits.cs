@@ -34,6 +34,9 @@ public static class JobLimits
     /// <summary>Panels, circuits and equipment of a job, each.</summary>
     public const int Many = 300;
 
+    /// <summary>Alternates of a job, each worked out whole.</summary>
+    public const int Alternates = 40;
+
     /// <summary>Spaces of a panel.</summary>
     public const int Spaces = 84;
 

@@ -24,6 +24,9 @@ internal static class References
         Unique([.. job.Bid.Allowances.Select((a, i) => (a.Id, $"$.bid.allowances[{i}].id"))], problems);
         Unique([.. job.Bid.Scope.Select((s, i) => (s.Id, $"$.bid.scope[{i}].id"))], problems);
         Unique([.. job.Unknowns.Select((u, i) => (u.Id, $"$.unknowns[{i}].id"))], problems);
+        Unique([.. job.Alternates.Select((a, i) => (a.Id, $"$.alternates[{i}].id"))], problems);
+        Unique([.. job.AlternatePackages.Select((a, i) => (a.Id, $"$.alternate_packages[{i}].id"))], problems);
+        AlternateValidation.Check(job, problems);
         Unique([.. job.Buildings.Select((b, i) => (b.Id, $"$.buildings[{i}].id"))], problems);
         Unique([.. job.Code.Amendments.Select((a, i) => (a.Id, $"$.code.amendments[{i}].id"))], problems);
         foreach (var (panel, p) in job.Panels.Select((x, i) => (x, i)))

@@ -1,0 +1,103 @@
+using Estimator.Engine.Alternates;
+using Estimator.Engine.House;
+using Estimator.Engine.JobFiles;
+using Estimator.Engine.Measures;
+using Estimator.TestKit;
+
+namespace Estimator.Engine.Tests.Alternates;
+
+public sealed class AlternatePricingTests
+{
+    private static readonly Job Base = SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.DuplexReceptacle, 5), (DeviceKind.CeilingLight, 2), (DeviceKind.SinglePoleSwitch, 1), (DeviceKind.SmokeAlarm, 1));
+
+    [Fact]
+    public void Price_OfAnAlternate_IsTheChangedJobLessTheJob()
+    {
+        var (job, changed) = (With(("a", "Three more receptacles", MoreReceptacles)), SmallJobs.Estimate(MoreReceptacles(Base)));
+        var (before, priced) = (SmallJobs.Estimate(job), Priced(job, "a"));
+        Assert.Equal(changed.Bid.Price.Value - before.Bid.Price.Value, priced.Price.Value);
+        Assert.Equal(changed.Labor.Total.Value - before.Labor.Total.Value, priced.Hours.Value);
+        Assert.True(priced.Price.Value > 0);
+        Assert.Contains(priced.Parts, p => p.Quantity == 3 && p.Description.StartsWith("Duplex receptacle", StringComparison.Ordinal));
+        Assert.Empty(ExplanationCheck.Problems(priced.Book));
+    }
+
+    [Fact]
+    public void Price_OfADeduct_IsBelowZeroAndTellsOfItsFindings()
+    {
+        var priced = Priced(With(("d", "No smoke alarm", job => job.With(r => r with { Counts = [.. r.Counts.Where(c => c.Kind is not DeviceKind.SmokeAlarm)] }))), "d");
+        Assert.True(priced.Price.Value < 0);
+        Assert.NotEmpty(priced.NewFindings);
+    }
+
+    [Fact]
+    public void Base_WithAlternates_HasThePriceItHadWithout() => Assert.Equal(
+        SmallJobs.Estimate(Base).Bid.Price.Value, SmallJobs.Estimate(With(("a", "More", MoreReceptacles), ("b", "Larger", LargerFee))).Bid.Price.Value);
+
+    [Fact]
+    public void Taken_AnAlternate_HasExactlyItsPriceAndLeavesTheList()
+    {
+        var job = With(("a", "More", MoreReceptacles), ("b", "Fee", LargerFee));
+        var taken = AlternateChanges.Taken(job, ["a"]).Job;
+        Assert.Equal(Priced(job, "a").After.Bid.Price.Value, SmallJobs.Estimate(taken).Bid.Price.Value);
+        Assert.Equal("b", Assert.Single(taken.Alternates).Id);
+        Assert.True(JobFile.Read(JobFile.Write(taken), "taken.json").Ok);
+    }
+
+    [Fact]
+    public void Package_OfTwo_IsWorkedOutTogether()
+    {
+        var job = With(("a", "More", MoreReceptacles), ("b", "Fee", LargerFee));
+        Assert.Equal(SmallJobs.Estimate(LargerFee(MoreReceptacles(Base))).Bid.Price.Value, Priced(job, "a", "b").After.Bid.Price.Value);
+    }
+
+    [Fact]
+    public void Price_WhereTheTargetIsGone_SaysWhatIsMissing()
+    {
+        var job = With(("a", "More", MoreReceptacles));
+        var gone = job.With(r => r with { Counts = [.. r.Counts.Where(c => c.Kind is not DeviceKind.DuplexReceptacle)] });
+        var priced = AlternatePricing.For(SmallJobs.Estimate(gone), ["a"], Catalogues.Shipped);
+        Assert.False(priced.Ok);
+        Assert.Contains("duplex_receptacle", priced.Problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Price_OfUnreadableChanges_SaysWhatIsAccepted()
+    {
+        var job = Base with { Alternates = [new Alternate { Id = "x", Name = "x", Changes = ["no change"] }] };
+        Assert.Contains("set_field", AlternatePricing.For(SmallJobs.Estimate(job), ["x"], Catalogues.Shipped).Problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Price_OfAnAlternateWithinAnAlternate_IsRefused()
+    {
+        var inner = AlternateChanges.Of(Base, "x", "x", job => job with { Alternates = [new Alternate { Id = "y", Name = "y", Changes = ["z"] }] });
+        Assert.False(AlternateChanges.Applied(Base with { Alternates = [inner] }, ["x"]).Ok);
+    }
+
+    [Fact]
+    public void Read_APackageOfNoAlternate_SaysWhichIdIsMissing() => Assert.Contains(
+        JobFile.Read(JobFile.Write(Base with { AlternatePackages = [new AlternatePackage { Id = "g", Name = "Better", Alternates = ["q"] }] }), "job.json").Problems,
+        p => p.Path == "$.alternate_packages[0].alternates[0]");
+
+    // job_bands, point 10: one more receptacle is one unit price, about 10 to 20 ft and 0.5 to 0.7 h where no new circuit is needed (common practice, no source).
+    [Fact]
+    public void UnitPrices_OfASmallJob_ArePositiveAndSmall()
+    {
+        var prices = UnitPricing.For(SmallJobs.Estimate(Base), Catalogues.Shipped);
+        Assert.Equal(["One more receptacle", "One more switch", "One more ceiling light", "One more smoke alarm"], prices.Select(p => p.What));
+        Assert.All(prices, p => Assert.InRange(p.Price.Value, 5m, 400m));
+        Assert.InRange(prices[0].Hours.Value, 0.3m, 1.2m);
+        Assert.All(prices, p => Assert.Empty(ExplanationCheck.Problems(p.Book)));
+    }
+
+    private static PricedAlternate Priced(Job job, params string[] ids) => AlternatePricing.For(SmallJobs.Estimate(job), ids, Catalogues.Shipped).Value;
+
+    private static Job With(params (string Id, string Name, Func<Job, Job> Change)[] alternates) =>
+        Base with { Alternates = [.. alternates.Select(a => AlternateChanges.Of(Base, a.Id, a.Name, a.Change))] };
+
+    private static Job MoreReceptacles(Job job) =>
+        job.With(r => r with { Counts = [.. r.Counts.Select(c => c.Kind is DeviceKind.DuplexReceptacle ? c with { Count = c.Count + 3 } : c)] });
+
+    private static Job LargerFee(Job job) => job with { Bid = job.Bid with { Permit = Money.FromDollars(431) } };
+}
