@@ -51,7 +51,7 @@ public sealed class ChangePricing
         var overhead = Line("overhead", "Overhead", _page.Compute(Operation.PercentOf, "overhead", "Overhead on the net increase", Unit.Dollars, increase, Share(_settings.OverheadPercent, "overhead_percent", BidDefaults.OverheadPercent)));
         var cost = _page.Compute(Operation.Sum, "change-cost", "Net increase and overhead", Unit.Dollars, increase, overhead.Amount);
         var profit = Line("profit", "Profit", Markup.Profit(_page, cost, Share(_settings.ProfitPercent, "profit_percent", BidDefaults.ProfitPercent), _settings.ProfitBasis));
-        ImmutableArray<BidLine> sums = [added, removed, overhead, profit];
+        ImmutableArray<BidLine> sums = [added, removed, overhead, profit, .. Tax(lines, net, [added, removed, overhead, profit])];
         var hours = _page.Sum("change-hours", "Hours of the change", Unit.Hours, [.. lines.Select(l => l.Hours)]);
         return new ChangePrice
         {
@@ -145,6 +145,21 @@ public sealed class ChangePricing
         return new ChangeLine(kind, change.ItemId, line.Description, line.Unit, quantity, hours, cost, labor, _page.Compute(Operation.Sum, "change-line", line.Description, Unit.Dollars, cost, labor), priced);
     }
 
+    // Tax that the bid charges on is charged on a change alike, and given back with it.
+    private IEnumerable<BidLine> Tax(ImmutableArray<ChangeLine> lines, Fact net, ImmutableArray<BidLine> sums)
+    {
+        if (_settings.SalesTaxOn is null or SalesTaxOn.PartOfCost)
+        {
+            return [];
+        }
+
+        var material = _page.Sum("change-material", "Material of the change", Unit.Dollars, [.. lines.Select(l => l.Material)]);
+        var price = _page.Sum("change-price", "Price of the change before sales tax", Unit.Dollars, [.. sums.Select(s => s.Amount)]);
+        return [Line("sales-tax", "Sales tax", SalesTax.Charged(_page, _settings.SalesTaxOn.Value, TaxRate(), material, net, price))];
+    }
+
+    private Fact TaxRate() => Share(_settings.MaterialTaxPercent, "material_tax_percent", BidDefaults.MaterialTaxPercent);
+
     // Days of the whole crew, begun ones counted.
     private Fact Days(Fact hours)
     {
@@ -154,9 +169,9 @@ public sealed class ChangePricing
         return _page.Compute(Operation.RoundUp, "started-days", "Days begun", Unit.Each, days, _page.Constant("Whole days", 1, Unit.Each));
     }
 
-    private Fact Taxed(Fact material) => _page.Compute(
-        Operation.Sum, "change-material", "Material with tax", Unit.Dollars, material,
-        _page.Compute(Operation.PercentOf, "material-tax", "Tax on material", Unit.Dollars, material, Share(_settings.MaterialTaxPercent, "material_tax_percent", BidDefaults.MaterialTaxPercent)));
+    private Fact Taxed(Fact material) => _settings.SalesTaxOn is null or SalesTaxOn.PartOfCost
+        ? _page.Compute(Operation.Sum, "change-material", "Material with tax", Unit.Dollars, material, SalesTax.OnCost(_page, material, TaxRate()))
+        : material;
 
     private Fact Times(Fact quantity, Fact each, Unit unit) => _page.Compute(Operation.Product, "change-quantity", "Quantity times one", unit, quantity, each);
 

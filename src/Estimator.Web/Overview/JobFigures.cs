@@ -49,7 +49,7 @@ public sealed record JobFigures
     /// <summary>Price less all cost.</summary>
     public required Fact Profit { get; init; }
 
-    /// <summary>Tax on material, and permit.</summary>
+    /// <summary>Sales tax, in cost or charged on, and permit.</summary>
     public required Fact TaxAndPermit { get; init; }
 
     /// <summary>What an hour of the crew sells for: its loaded cost with overhead, contingency and profit.</summary>
@@ -82,7 +82,7 @@ public sealed record JobFigures
                 [.. estimate.Purchase.Lines.Where(l => IsProtected(l.ItemId) && l.Cost is not null).Select(l => new Fact(l.Cost!.Value.Value.ToDollars(), Unit.Dollars, l.Cost.Value.Node))]),
             LaborShare = figures.Share("labor-share", "Labor share of direct cost", labor, direct),
             Profit = page.Compute(Operation.Difference, "profit-earned", "Price less cost", Unit.Dollars, estimate.Bid.Price, cost),
-            TaxAndPermit = page.Sum("tax-permit", "Tax on material, and permit", Unit.Dollars, [figures.Bid("material-tax"), figures.Bid("permit")]),
+            TaxAndPermit = page.Sum("tax-permit", "Sales tax, and permit", Unit.Dollars, [figures.Bid(estimate.Bid.Additions.Any(l => l.Id == "sales-tax") ? "sales-tax" : "material-tax"), figures.Bid("permit")]),
             SellingHour = figures.SellingHour(),
             Page = page.ToPage(),
         };

@@ -1,6 +1,8 @@
 using Estimator.Engine.Catalogue;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.House;
 using Estimator.Engine.Panels;
+using Estimator.Engine.Pricing;
 using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
 using Microsoft.AspNetCore.Components;
@@ -32,7 +34,9 @@ public sealed partial class TenFigures
 
     private Fact Labor => Line("labor");
 
-    private decimal Tax => Line("material-tax").Value;
+    private BidLine? TaxLine => Priced.Estimate.Bid.DirectCost.Concat(Priced.Estimate.Bid.Additions).FirstOrDefault(l => l.Id is "material-tax" or "sales-tax");
+
+    private decimal Tax => TaxLine?.Amount.Value ?? 0;
 
     private decimal Permit => Line("permit").Value;
 
@@ -58,8 +62,8 @@ public sealed partial class TenFigures
     {
         get
         {
-            var words = Tax == 0 ? "No sales tax is stated." : $"Tax {American.WholeDollars(Tax)} on material only, inside cost.";
-            return $"{words} Permit {American.WholeDollars(Permit)}. Drive and set-up time is in the productive share of paid hours.";
+            var words = Tax == 0 ? "No sales tax is stated." : TaxLine is { Id: "sales-tax" } ? $"Tax {American.WholeDollars(Tax)} charged on to the customer, {(Priced.Job.Bid.SalesTaxOn is SalesTaxOn.WholePrice ? "on the whole price" : "on what material is charged at")}." : $"Tax {American.WholeDollars(Tax)} on material only, inside cost.";
+            return $"{words} Permit {American.WholeDollars(Permit)}. {(Priced.Job.Bid.Travel is TravelBy.Hours ? "Driving is counted as hours." : "Drive and set-up time is in the productive share of paid hours.")}";
         }
     }
 

@@ -50,6 +50,17 @@ public sealed class ChangePricingTests
     }
 
     [Fact]
+    public void Of_AnAdditionWithTaxOnTheWholePrice_ChargesItOnTheChange()
+    {
+        var job = Sold.House.Job with { Bid = Sold.House.Job.Bid with { SalesTaxOn = SalesTaxOn.WholePrice } };
+        var sold = SmallJobs.Estimate(job);
+        var change = ChangePricing.Of(sold, SmallJobs.Estimate(FrozenWiring.Pin(sold).With(r => r with { Counts = [new DeviceCount { Kind = DeviceKind.DuplexReceptacle, Count = 1 }] })), WorkDone.Nothing);
+        var before = change.Sums.Where(s => s.Id != "sales-tax").Sum(s => s.Amount.Value);
+        Assert.Equal(decimal.Round(before * 0.06m, 2, MidpointRounding.AwayFromZero), change.Sums.Single(s => s.Id == "sales-tax").Amount.Value);
+        Assert.Equal(change.Price.Value, change.Sums.Sum(s => s.Amount.Value));
+    }
+
+    [Fact]
     public void Of_ADeletion_GivesBackNetCostAndNoOverhead()
     {
         var less = ChangePricing.Of(Sold, Without("R1/duplex_receptacle-4"), WorkDone.Nothing);
