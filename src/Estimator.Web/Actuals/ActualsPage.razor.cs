@@ -14,6 +14,7 @@ public sealed partial class ActualsPage
     private readonly HoursDraft _draft = new();
     private JobActuals? _actuals;
     private string? _problem;
+    private (PricedJob Priced, JobActuals Actuals, ActualFigures Figures)? _drawn;
 
     /// <summary>Id of the job.</summary>
     [Parameter]
@@ -32,6 +33,17 @@ public sealed partial class ActualsPage
     {
         _draft.Day = _draft.Day.Length > 0 ? _draft.Day : Today.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
         _actuals = await Store.LoadAsync(JobId, Gone);
+    }
+
+    // Drawn once for what is shown: a figure that is made anew with each drawing closes its own explanation.
+    private ActualFigures FiguresOf(PricedJob priced, JobActuals actuals)
+    {
+        if (_drawn is not { } drawn || !ReferenceEquals(drawn.Priced, priced) || !ReferenceEquals(drawn.Actuals, actuals))
+        {
+            _drawn = drawn = (priced, actuals, ActualFigures.Of(priced, actuals));
+        }
+
+        return drawn.Figures;
     }
 
     private async Task AddAsync()
