@@ -41,7 +41,7 @@ public sealed class ContractDesk(JobDesk desk, JobStore jobs, EstimateShelf esti
 
         var company = await companies.LoadAsync();
         var plan = PaymentPlanning.Compute(paper.Estimate, PartsCatalogue.Read(paper.Saved.CatalogueFiles).Value);
-        var documents = await Task.Run(() => BidFiles.Select(f => RevisionFiles.Make(f, paper, company)).OfType<KeptDocument>().ToList());
+        var documents = await Task.Run(() => BidFiles.Select(f => RevisionFiles.Make(f, paper, company, to.Trim())).OfType<KeptDocument>().ToList());
         var sent = await contracts.SendAsync(desk.Job.Id, new SentBid(last.Number, plan.Frozen, plan.Terms, paper.Estimate.Bid.ValidDays), new BidEvent(BidEventKind.Sent, on) { To = to, Text = how }, documents, JobDesk.Me);
         if (sent.Ok && desk.Version == last.JobVersion)
         {

@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
 using Estimator.Data.Contracts;
+using Estimator.Engine.Explanations;
 using Estimator.Engine.Payments;
 using Estimator.Web.Catalogues;
+using Estimator.Web.Explanations;
 using Microsoft.AspNetCore.Components;
 
 namespace Estimator.Web.Contracts;
@@ -13,6 +16,7 @@ public sealed partial class InvoicePage
     private DateOnly _on;
     private string _text = "";
     private string? _amount;
+    private (int Number, ExplainedInvoice Invoice)? _explained;
 
     /// <summary>The job.</summary>
     [Parameter]
@@ -35,6 +39,29 @@ public sealed partial class InvoicePage
     {
         _on = Contracts.Today;
         _contract = await Contracts.LoadAsync(Gone);
+    }
+
+    // The account as the invoice met it: what is agreed since is in no line of it.
+    private ExplainedInvoice Explained(StoredInvoice stored)
+    {
+        if (_explained?.Number != stored.Number)
+        {
+            var account = _contract!.Account!;
+            ImmutableArray<ContractLine> lines = stored.Issued.Invoice.Lines.IsEmpty ? account.Lines : [.. stored.Issued.Invoice.Lines.Select(l => new ContractLine(l.Id, l.Title, l.Value))];
+            var earlier = _contract.Standing.TakeWhile(i => i.Number != stored.Number).Select(i => i.Issued.Invoice);
+            _explained = (stored.Number, InvoiceExplaining.Of(account with { Lines = lines, Billed = [.. earlier] }, stored.Issued.Invoice));
+        }
+
+        return _explained.Value.Invoice;
+    }
+
+    private FigureSource Source(StoredInvoice stored) => new(new ExplanationBook([Explained(stored).Page]), Desk.Job);
+
+    private IEnumerable<(string What, Fact Amount)> Sums(StoredInvoice stored)
+    {
+        var e = Explained(stored);
+        (string, Fact Amount)[] sums = [("Deposit before the work starts", e.Deposit), ("Work billed here", e.Work), ("Less deposit taken off", e.DepositApplied), ("Less retained until the end", e.Retained), ("Retained before, paid now", e.Released)];
+        return sums.Where(s => s.Amount.Value != 0);
     }
 
     private async Task PaidAsync()

@@ -188,6 +188,19 @@ public sealed class JobDesk(JobStore store, EstimateShelf estimates, CatalogueSh
     /// <inheritdoc/>
     public void Dispose() => _turn.Dispose();
 
+    // What was sold, or is in the wall, is not undone by a key.
+    private void Remember(JobEdit edit)
+    {
+        if (IsFreeze(edit))
+        {
+            _undo.Clear();
+        }
+        else
+        {
+            _undo.Read(edit);
+        }
+    }
+
     private static bool IsFreeze(JobEdit edit) => edit.Id.StartsWith(FreezeId, StringComparison.Ordinal);
 
     // A title may hold what a user typed, and stands in one line of the history.
@@ -230,7 +243,7 @@ public sealed class JobDesk(JobStore store, EstimateShelf estimates, CatalogueSh
         var now = appended.Theirs.Append(new LoggedEdit(appended.Version, edit, Me, TimeProvider.System.GetUtcNow()));
         foreach (var logged in now)
         {
-            _undo.Read(logged.Edit);
+            Remember(logged.Edit);
         }
 
         Tail = [.. Tail.Concat(now).TakeLast(StoredJob.LongestTail)];
@@ -258,7 +271,7 @@ public sealed class JobDesk(JobStore store, EstimateShelf estimates, CatalogueSh
         _undo.Clear();
         foreach (var logged in stored.Tail)
         {
-            _undo.Read(logged.Edit);
+            Remember(logged.Edit);
         }
     }
 

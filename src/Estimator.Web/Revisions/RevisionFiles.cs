@@ -90,9 +90,9 @@ public static class RevisionFiles
         return Results.File(bytes, document.Type, string.Create(CultureInfo.InvariantCulture, $"{JobFileEndpoint.Stem(paper.Saved.Job.Name)}-revision-{number}-{file}"));
     }
 
-    /// <summary>A document of a revision as it is now; null where there is none of that name.</summary>
-    internal static KeptDocument? Make(string file, RevisionPaper paper, CompanySettings company) =>
-        Known.TryGetValue(file, out var document) ? new KeptDocument(file, document.Type, document.Write(paper, paper.Letterhead(company))) : null;
+    /// <summary>A document of a revision as it is now, for a customer; null where there is none of that name.</summary>
+    internal static KeptDocument? Make(string file, RevisionPaper paper, CompanySettings company, string customer) =>
+        Known.TryGetValue(file, out var document) ? new KeptDocument(file, document.Type, document.Write(paper, paper.Letterhead(company) with { Customer = customer })) : null;
 
     /// <summary>A table as bytes; the mark in front tells a spreadsheet that the text is UTF-8.</summary>
     public static byte[] TableBytes(string text) => [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(text)];

@@ -1,6 +1,8 @@
 using CsCheck;
+using Estimator.Engine.Explanations;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Payments;
+using Estimator.TestKit;
 
 namespace Estimator.Engine.Tests.Payments;
 
@@ -87,6 +89,9 @@ public sealed class ContractAccountTests
     private static ContractAccount Checked(ContractAccount account, Invoice invoice)
     {
         var after = After(account, invoice);
+        var told = InvoiceExplaining.Of(account, invoice);
+        Assert.Equal((invoice.Due, invoice.Work, invoice.Retained, invoice.DepositApplied), (told.Due.AsMoney().Value, told.Work.AsMoney().Value, told.Retained.AsMoney().Value, told.DepositApplied.AsMoney().Value));
+        Assert.Empty(ExplanationCheck.Problems(new ExplanationBook([told.Page])));
         Assert.Equal(after.Sum, after.Asked + after.Open);
         Money[] none = [invoice.Due, invoice.DepositApplied, invoice.Retained, invoice.Released, after.Held, after.DepositLeft];
         Assert.All(none, m => Assert.True(m >= Money.Zero && m == m.RoundToCents(), $"{m}"));

@@ -37,6 +37,19 @@ public sealed class ContractPageTests : WebContext
         Assert.Null(Desk.Job.Payment!.DepositPercent);
     }
 
+    [Theory]
+    [InlineData("Rough inspection passed 60%\nFinal, 40", null, 2)]
+    [InlineData("Rough 60\nFinal 30%", "90%", 0)]
+    [InlineData("=1+1", "Found “=1+1”", 0)]
+    [InlineData("", null, 0)]
+    public void Milestones_AsTyped_AreReadOrRefused(string text, string? problem, int count)
+    {
+        var read = MilestoneText.Read(text);
+        Assert.Equal(problem is null, read.Ok);
+        Assert.Contains(problem ?? "", read.Problem ?? "", StringComparison.Ordinal);
+        Assert.Equal(count, read.Ok ? read.Value.Length : 0);
+    }
+
     [Fact]
     public async Task Send_OfASavedRevision_KeepsItAndFreezesItsWiring()
     {
@@ -49,6 +62,7 @@ public sealed class ContractPageTests : WebContext
         Assert.Equal(sent.Value.Revisions[0].Likely, sent.Value.Sent[0].Lines.Aggregate(Money.Zero, (sum, l) => sum + l.Value));
         Assert.NotEmpty(Desk.Job.Pins.Circuits);
         Assert.Equal((false, 0, Data.Jobs.JobState.Sent), (Desk.Provisional, Desk.EditsSinceRevision, Desk.State));
+        Assert.Null(Desk.UndoTitle);
         var after = await PricedAsync();
         Assert.Equal(before.Estimate.Wiring.Runs.Length, after.Estimate.Wiring.Runs.Length);
     }
