@@ -28,7 +28,7 @@ internal static class JobOptions
     internal static JobEstimate Estimate(string path, string? folder)
     {
         var job = ReadJob(path);
-        return JobEstimate.Compute(job, ReadCatalogue(folder, job));
+        return JobEstimate.Compute(job, CatalogueOf(job, folder));
     }
 
     internal static PartsCatalogue ReadCatalogue(string? folder) => Catalogue(folder is null ? BuiltIn() : FromFolder(folder));
@@ -40,7 +40,8 @@ internal static class JobOptions
         CatalogueSnapshot = Files(folder, job).ToImmutableSortedDictionary(f => f.Key, f => new CsvText(f.Value), StringComparer.Ordinal),
     };
 
-    private static PartsCatalogue ReadCatalogue(string? folder, Job job) => Catalogue(Files(folder, job));
+    /// <summary>The catalogue that a job is priced with.</summary>
+    internal static PartsCatalogue CatalogueOf(Job job, string? folder) => Catalogue(Files(folder, job));
 
     private static PartsCatalogue Catalogue(Dictionary<string, string> files)
     {

@@ -1,8 +1,10 @@
 using System.CommandLine;
 using Estimator.Documents;
 using Estimator.Documents.Papers;
+using Estimator.Documents.Pricing;
 using Estimator.Documents.Tables;
 using Estimator.Documents.Workbooks;
+using Estimator.Engine;
 using Estimator.Engine.JobFiles;
 
 namespace Estimator.Cli.Takeoffs;
@@ -33,17 +35,17 @@ internal static class TakeoffVerb
 
             if (parsed.GetValue(csv) is { } csvPath)
             {
-                Files.Write(csvPath, JobTables.Write(estimate, parsed.GetValue(table)), byteOrderMark: true);
+                Files.Write(csvPath, JobTables.Write(estimate, parsed.GetValue(table), JobOptions.CatalogueOf(estimate.House.Job, parsed.GetValue(catalogue))), byteOrderMark: true);
             }
 
             if (parsed.GetValue(workbook) is { } workbookPath)
             {
-                Files.Write(workbookPath, JobWorkbooks.Write(estimate, Letterhead.Blank, parsed.GetValue(book)));
+                Files.Write(workbookPath, JobWorkbooks.Write(estimate, Letterhead.Blank, parsed.GetValue(book), parsed.GetValue(book) is JobWorkbook.Customer ? Offer(estimate, parsed.GetValue(catalogue)) : null));
             }
 
             if (parsed.GetValue(pdf) is { } pdfPath)
             {
-                Files.Write(pdfPath, JobPapers.Write(estimate, Letterhead.Blank, parsed.GetValue(paper)));
+                Files.Write(pdfPath, JobPapers.Write(estimate, Letterhead.Blank, parsed.GetValue(paper), parsed.GetValue(paper) is JobPaper.Customer ? Offer(estimate, parsed.GetValue(catalogue)) : null));
             }
 
             if (parsed.GetValue(keep) is { } keepPath)
@@ -56,4 +58,6 @@ internal static class TakeoffVerb
         });
         return command;
     }
+
+    private static CustomerOffer Offer(JobEstimate estimate, string? catalogue) => CustomerOffer.Of(estimate, JobOptions.CatalogueOf(estimate.House.Job, catalogue));
 }

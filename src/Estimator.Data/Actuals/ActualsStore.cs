@@ -53,7 +53,13 @@ public sealed class ActualsStore
             var id = 1 + (await db.ActualHours.Where(r => r.JobId == jobId).MaxAsync(r => (int?)r.Id, token) ?? 0);
             db.ActualHours.Add(new ActualHoursRow
             {
-                CompanyId = _company.Id, JobId = jobId, Id = id, Day = entry.Day, Phase = Word.Of(entry.Phase), HoursE4 = Scaled.ToE4(entry.Hours), Note = StorableText.Of(entry.Note.Trim()),
+                CompanyId = _company.Id,
+                JobId = jobId,
+                Id = id,
+                Day = entry.Day,
+                Phase = Word.Of(entry.Phase),
+                HoursE4 = Scaled.ToE4(entry.Hours),
+                Note = StorableText.Of(entry.Note.Trim()),
             });
             try
             {
@@ -121,7 +127,10 @@ public sealed class ActualsStore
         await using var db = await OpenAsync(jobId, token);
         db.JobClosings.Add(new JobClosingRow
         {
-            CompanyId = _company.Id, JobId = jobId, ClosedOn = day, Who = StorableText.Of(who),
+            CompanyId = _company.Id,
+            JobId = jobId,
+            ClosedOn = day,
+            Who = StorableText.Of(who),
             Outcomes = [.. outcomes.Select(o => new JobOutcomeRow
             {
                 CompanyId = _company.Id, JobId = jobId, Kind = Word.Of(o.Kind), Key = o.Key, EstimatedE4 = Scaled.ToE4(o.Estimated), ActualE4 = Scaled.ToE4(o.Actual),

@@ -49,9 +49,18 @@ public sealed class OwnUnitStore
 
             db.OwnUnits.Add(new OwnUnitRow
             {
-                CompanyId = _company.Id, Id = 1 + (await db.OwnUnits.MaxAsync(r => (int?)r.Id, token) ?? 0), Kind = kind, Key = proposal.Key, Accepted = accepted,
-                FactorE4 = Scaled.ToE4(proposal.Pooled.Factor), LowE4 = Scaled.ToE4(proposal.Pooled.Low), HighE4 = Scaled.ToE4(proposal.Pooled.High), Jobs = [.. proposal.Jobs],
-                Who = StorableText.Of(who), AtUtcTicks = now, Version = 1,
+                CompanyId = _company.Id,
+                Id = 1 + (await db.OwnUnits.MaxAsync(r => (int?)r.Id, token) ?? 0),
+                Kind = kind,
+                Key = proposal.Key,
+                Accepted = accepted,
+                FactorE4 = Scaled.ToE4(proposal.Pooled.Factor),
+                LowE4 = Scaled.ToE4(proposal.Pooled.Low),
+                HighE4 = Scaled.ToE4(proposal.Pooled.High),
+                Jobs = [.. proposal.Jobs],
+                Who = StorableText.Of(who),
+                AtUtcTicks = now,
+                Version = 1,
             });
             try
             {

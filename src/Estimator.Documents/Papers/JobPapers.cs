@@ -13,9 +13,10 @@ public static class JobPapers
     /// <param name="estimate">The estimate.</param>
     /// <param name="letterhead">Who sends it, to whom, when.</param>
     /// <param name="paper">Which one.</param>
-    public static byte[] Write(JobEstimate estimate, Letterhead letterhead, JobPaper paper) => paper switch
+    /// <param name="offer">What the customer is offered beside the price; null for nothing.</param>
+    public static byte[] Write(JobEstimate estimate, Letterhead letterhead, JobPaper paper, CustomerOffer? offer = null) => paper switch
     {
-        JobPaper.Customer => CustomerPaper.Write(estimate, letterhead),
+        JobPaper.Customer => CustomerPaper.Write(estimate, letterhead, offer),
         JobPaper.Permit => PermitPaper.Write(estimate, letterhead),
         JobPaper.Crew => CrewPaper.Write(estimate, letterhead),
         JobPaper.Budget => BudgetPaper.Write(estimate, letterhead),

@@ -13,17 +13,19 @@ public sealed class CustomerPaper
     private readonly JobEstimate _estimate;
     private readonly Letterhead _letterhead;
     private readonly Paper _paper;
+    private readonly CustomerOffer _offer;
 
-    private CustomerPaper(Paper paper, JobEstimate estimate, Letterhead letterhead) => (_paper, _estimate, _letterhead) = (paper, estimate, letterhead);
+    private CustomerPaper(Paper paper, JobEstimate estimate, Letterhead letterhead, CustomerOffer offer) => (_paper, _estimate, _letterhead, _offer) = (paper, estimate, letterhead, offer);
 
     /// <summary>The paper as a .pdf file. The same estimate gives the same bytes.</summary>
     /// <param name="estimate">The estimate.</param>
     /// <param name="letterhead">Who sends it, to whom.</param>
-    public static byte[] Write(JobEstimate estimate, Letterhead letterhead)
+    /// <param name="offer">What is offered beside the price; null for nothing.</param>
+    public static byte[] Write(JobEstimate estimate, Letterhead letterhead, CustomerOffer? offer = null)
     {
         ArgumentNullException.ThrowIfNull(estimate);
         using var paper = new Paper(new PaperTitle("Bid", estimate.House.Job.Name, letterhead));
-        new CustomerPaper(paper, estimate, letterhead).Write();
+        new CustomerPaper(paper, estimate, letterhead, offer ?? CustomerOffer.None).Write();
         return paper.ToBytes();
     }
 
@@ -39,6 +41,8 @@ public sealed class CustomerPaper
         _paper.Section("What the price rests on");
         _paper.List(_estimate.Bid.Assumptions);
         Allowances();
+        Alternates();
+        UnitPrices();
         Terms();
     }
 
@@ -117,6 +121,49 @@ public sealed class CustomerPaper
         table.Total("Allowances", PaperFigures.Hundredths(allowed.Sum(a => a.Dollars)));
         _paper.Table(table);
     }
+
+    private void Alternates()
+    {
+        List<OfferedAlternate> offered = [.. _offer.Alternates.Where(a => a.Priced is not null)];
+        if (offered.Count == 0)
+        {
+            return;
+        }
+
+        _paper.Section("Alternates, not in the price");
+        var table = new PaperTable(new("No.", 1), new("What may be taken", 6), PaperColumn.Figures("Changes the price by, $", 2), new("Taken, initials", 2));
+        foreach (var alternate in offered)
+        {
+            table.Row(alternate.Number, alternate.Name, Change(alternate.Priced!.Price.Value), "");
+        }
+
+        foreach (var package in _offer.Packages.Where(p => p.Priced is not null))
+        {
+            table.Row(package.Number, $"Together: {package.Name}", Change(package.Priced!.Price.Value), "");
+        }
+
+        _paper.Table(table);
+    }
+
+    private void UnitPrices()
+    {
+        if (_offer.UnitPrices.IsEmpty)
+        {
+            return;
+        }
+
+        _paper.Section("Unit prices for later adds");
+        _paper.Say("Each is worked out in a room of this job, from a circuit with room for it; what needs a circuit of its own, or comes once walls are closed, is priced before it is done.", PaperLook.Soft);
+        var table = new PaperTable(new("What", 5), new("Worked out in", 3), PaperColumn.Figures("Price, $", 2));
+        foreach (var unit in _offer.UnitPrices)
+        {
+            table.Row(unit.What, unit.Room, PaperFigures.Hundredths(unit.Price.Value));
+        }
+
+        _paper.Table(table);
+    }
+
+    private static string Change(decimal dollars) => dollars < 0 ? $"less {PaperFigures.Hundredths(-dollars)}" : $"more {PaperFigures.Hundredths(dollars)}";
 
     private void Terms()
     {

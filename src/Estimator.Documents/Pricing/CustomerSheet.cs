@@ -18,19 +18,21 @@ internal sealed class CustomerSheet
     private readonly Letterhead _letterhead;
     private readonly SheetPage _page;
     private readonly bool _alone;
+    private readonly CustomerOffer _offer;
     private int _row = 1;
     private int _lines;
 
-    private CustomerSheet(SheetPage page, JobEstimate estimate, Letterhead letterhead, bool alone) =>
-        (_page, _estimate, _letterhead, _alone) = (page, estimate, letterhead, alone);
+    private CustomerSheet(SheetPage page, JobEstimate estimate, Letterhead letterhead, bool alone, CustomerOffer offer) =>
+        (_page, _estimate, _letterhead, _alone, _offer) = (page, estimate, letterhead, alone, offer);
 
     /// <summary>Writes the sheet.</summary>
     /// <param name="page">Where.</param>
     /// <param name="estimate">The estimate.</param>
     /// <param name="letterhead">Who sends it, to whom.</param>
     /// <param name="alone">Whether it goes out without the costs, its prices as plain numbers; else they follow the sheet of costs.</param>
-    internal static void Write(SheetPage page, JobEstimate estimate, Letterhead letterhead, bool alone) =>
-        new CustomerSheet(page, estimate, letterhead, alone).Write();
+    /// <param name="offer">What is offered beside the price; null for nothing.</param>
+    internal static void Write(SheetPage page, JobEstimate estimate, Letterhead letterhead, bool alone, CustomerOffer? offer = null) =>
+        new CustomerSheet(page, estimate, letterhead, alone, offer ?? CustomerOffer.None).Write();
 
     private void Write()
     {
@@ -44,6 +46,7 @@ internal sealed class CustomerSheet
         List(_estimate.Bid.Exclusions);
         Section("What the price rests on");
         List(_estimate.Bid.Assumptions);
+        Offer();
         Terms();
         Section("Please note");
         List(Cautions.Safety);
@@ -121,6 +124,31 @@ internal sealed class CustomerSheet
 
         Line("Circuits", ScopeWords.Circuits(_estimate));
     }
+
+    private void Offer()
+    {
+        if (_offer.Alternates.Any(a => a.Priced is not null))
+        {
+            Section("Alternates, not in the price");
+            foreach (var offered in _offer.Alternates.Concat(_offer.Packages).Where(a => a.Priced is not null))
+            {
+                Line($"No. {offered.Number}", $"{offered.Name}: {Change(offered.Priced!.Price.Value)}");
+            }
+        }
+
+        if (!_offer.UnitPrices.IsEmpty)
+        {
+            Section("Unit prices for later adds");
+            foreach (var unit in _offer.UnitPrices)
+            {
+                Line(unit.What, $"{Dollars(unit.Price.Value)}, as in {unit.Room}");
+            }
+        }
+    }
+
+    private static string Change(decimal dollars) => dollars < 0 ? $"{Dollars(-dollars)} less" : $"{Dollars(dollars)} more";
+
+    private static string Dollars(decimal dollars) => string.Create(CultureInfo.InvariantCulture, $"${dollars:#,##0.00}");
 
     private void Terms()
     {

@@ -9,10 +9,11 @@ public static class CustomerWorkbook
     /// <summary>The workbook as an .xlsx file. The same estimate gives the same bytes.</summary>
     /// <param name="estimate">The estimate.</param>
     /// <param name="letterhead">Who sends it, to whom.</param>
-    public static byte[] Write(JobEstimate estimate, Letterhead letterhead)
+    /// <param name="offer">What is offered beside the price; null for nothing.</param>
+    public static byte[] Write(JobEstimate estimate, Letterhead letterhead, CustomerOffer? offer = null)
     {
         using var draft = new WorkbookDraft("Bid", estimate.House.Job.Name, letterhead.Company);
-        CustomerSheet.Write(draft.Add(CustomerSheet.Name), estimate, letterhead, alone: true);
+        CustomerSheet.Write(draft.Add(CustomerSheet.Name), estimate, letterhead, alone: true, offer);
         return draft.ToBytes();
     }
 }

@@ -56,4 +56,13 @@ public enum JobTable
 
     /// <summary>Every figure with those that it was made from.</summary>
     Explanations,
+
+    /// <summary>Alternates and packages, each with what it does to the price.</summary>
+    Alternates,
+
+    /// <summary>Unit prices for later adds.</summary>
+    UnitPrices,
+
+    /// <summary>The schedule of values.</summary>
+    ScheduleOfValues,
 }

@@ -1,9 +1,12 @@
 using System.Globalization;
 using Estimator.Documents.House;
 using Estimator.Documents.Labor;
+using Estimator.Documents.Pricing;
 using Estimator.Documents.Purchase;
 using Estimator.Engine;
+using Estimator.Engine.Catalogue;
 using Estimator.Engine.Explanations;
+using Estimator.Engine.Payments;
 
 namespace Estimator.Documents.Tables;
 
@@ -11,7 +14,10 @@ namespace Estimator.Documents.Tables;
 public static class JobTables
 {
     /// <summary>One table of an estimate.</summary>
-    public static string Write(JobEstimate estimate, JobTable table) => table switch
+    /// <param name="estimate">The estimate.</param>
+    /// <param name="table">Which one.</param>
+    /// <param name="catalogue">The catalogue that it was made with; alternates, unit prices and the schedule of values are worked out with it.</param>
+    public static string Write(JobEstimate estimate, JobTable table, PartsCatalogue catalogue) => table switch
     {
         JobTable.Takeoff => Takeoff(estimate),
         JobTable.Labor => Labor(estimate),
@@ -31,6 +37,9 @@ public static class JobTables
         JobTable.Tests => CrewTables.Tests(estimate),
         JobTable.LeftOver => PurchaseTables.LeftOver(estimate.Purchase),
         JobTable.Explanations => BidTables.Explanations(estimate),
+        JobTable.Alternates => OfferTables.Alternates(CustomerOffer.Of(estimate, catalogue)),
+        JobTable.UnitPrices => OfferTables.UnitPrices(CustomerOffer.Of(estimate, catalogue)),
+        JobTable.ScheduleOfValues => OfferTables.ScheduleOfValues(PaymentPlanning.Compute(estimate, catalogue)),
         _ => throw new ArgumentOutOfRangeException(nameof(table), table, "There is no such table."),
     };
 

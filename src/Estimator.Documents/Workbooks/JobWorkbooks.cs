@@ -13,10 +13,11 @@ public static class JobWorkbooks
     /// <param name="estimate">The estimate.</param>
     /// <param name="letterhead">Who sends it, to whom, when.</param>
     /// <param name="workbook">Which one.</param>
-    public static byte[] Write(JobEstimate estimate, Letterhead letterhead, JobWorkbook workbook) => workbook switch
+    /// <param name="offer">What the customer is offered beside the price; null for nothing.</param>
+    public static byte[] Write(JobEstimate estimate, Letterhead letterhead, JobWorkbook workbook, CustomerOffer? offer = null) => workbook switch
     {
         JobWorkbook.Bid => BidWorkbook.Write(estimate, letterhead),
-        JobWorkbook.Customer => CustomerWorkbook.Write(estimate, letterhead),
+        JobWorkbook.Customer => CustomerWorkbook.Write(estimate, letterhead, offer),
         JobWorkbook.Budget => BudgetWorkbook.Write(estimate, letterhead),
         JobWorkbook.Crew => CrewWorkbook.Write(estimate, letterhead),
         JobWorkbook.Permit => PermitWorkbook.Write(estimate, letterhead),

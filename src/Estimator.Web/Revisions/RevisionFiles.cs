@@ -8,6 +8,7 @@ using Estimator.Data.Jobs;
 using Estimator.Data.Revisions;
 using Estimator.Documents;
 using Estimator.Documents.Papers;
+using Estimator.Documents.Pricing;
 using Estimator.Documents.Purchase;
 using Estimator.Documents.Tables;
 using Estimator.Documents.Workbooks;
@@ -63,6 +64,9 @@ public static class RevisionFiles
             ["tests.csv"] = Csv(JobTable.Tests),
             ["left-over.csv"] = Csv(JobTable.LeftOver),
             ["explanations.csv"] = Csv(JobTable.Explanations),
+            ["alternates.csv"] = Csv(JobTable.Alternates),
+            ["unit-prices.csv"] = Csv(JobTable.UnitPrices),
+            ["schedule-of-values.csv"] = Csv(JobTable.ScheduleOfValues),
         }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>Address of a document of a revision.</summary>
@@ -103,9 +107,9 @@ public static class RevisionFiles
         CatalogueSnapshot = saved.CatalogueFiles.ToImmutableSortedDictionary(f => f.Key, f => new CsvText(f.Value), StringComparer.Ordinal),
     };
 
-    private static (string Type, Func<RevisionPaper, Letterhead, byte[]> Write) Of(JobWorkbook which) => (Workbook, (paper, letterhead) => JobWorkbooks.Write(paper.Estimate, letterhead, which));
+    private static (string Type, Func<RevisionPaper, Letterhead, byte[]> Write) Of(JobWorkbook which) => (Workbook, (paper, letterhead) => JobWorkbooks.Write(paper.Estimate, letterhead, which, which is JobWorkbook.Customer ? CustomerOffer.Of(paper.Estimate, paper.Catalogue) : null));
 
-    private static (string Type, Func<RevisionPaper, Letterhead, byte[]> Write) Of(JobPaper which) => (Pdf, (paper, letterhead) => JobPapers.Write(paper.Estimate, letterhead, which));
+    private static (string Type, Func<RevisionPaper, Letterhead, byte[]> Write) Of(JobPaper which) => (Pdf, (paper, letterhead) => JobPapers.Write(paper.Estimate, letterhead, which, which is JobPaper.Customer ? CustomerOffer.Of(paper.Estimate, paper.Catalogue) : null));
 
-    private static (string Type, Func<RevisionPaper, Letterhead, byte[]> Write) Csv(JobTable table) => (Table, (paper, _) => TableBytes(JobTables.Write(paper.Estimate, table)));
+    private static (string Type, Func<RevisionPaper, Letterhead, byte[]> Write) Csv(JobTable table) => (Table, (paper, _) => TableBytes(JobTables.Write(paper.Estimate, table, paper.Catalogue)));
 }

@@ -17,7 +17,8 @@ namespace Estimator.Web.Revisions;
 /// <summary>A saved revision with its estimate made again, thoroughly, from the job and the catalogue that it was saved with.</summary>
 /// <param name="Saved">The revision.</param>
 /// <param name="Estimate">The estimate.</param>
-public sealed record RevisionPaper(SavedRevision Saved, JobEstimate Estimate)
+/// <param name="Catalogue">The catalogue that it was saved with.</param>
+public sealed record RevisionPaper(SavedRevision Saved, JobEstimate Estimate, PartsCatalogue Catalogue)
 {
     /// <summary>Whether the estimate gives the saved figures; another version of the program may not.</summary>
     public bool Agrees
@@ -41,7 +42,7 @@ public sealed record RevisionPaper(SavedRevision Saved, JobEstimate Estimate)
         CompanyLines = [.. company.AddressLines.Append(company.Licence).Where(line => line.Length > 0)],
         IssuedOn = DateOnly.FromDateTime(Saved.Summary.At.ToLocalTime().DateTime),
         Revision = Saved.Summary.Number.ToString(CultureInfo.InvariantCulture),
-        PaymentTerms = InvoiceWords.Of(PaymentPlanning.Compute(Estimate, PartsCatalogue.Read(Saved.CatalogueFiles).Value)),
+        PaymentTerms = InvoiceWords.Of(PaymentPlanning.Compute(Estimate, Catalogue)),
     };
 
     /// <summary>Loads a revision and makes its estimate; null where there is none.</summary>
@@ -55,6 +56,6 @@ public sealed record RevisionPaper(SavedRevision Saved, JobEstimate Estimate)
         var read = PartsCatalogue.Read(saved.CatalogueFiles);
         var catalogue = read.Ok ? new PricedCatalogue(read.Value, saved.CatalogueFiles) : throw new InvalidDataException(read.Problem);
         var priced = await estimates.For(saved.Job, saved.Summary.JobVersion, catalogue, SearchDepth.Thorough).WaitAsync(token);
-        return new RevisionPaper(saved, priced.Estimate);
+        return new RevisionPaper(saved, priced.Estimate, read.Value);
     }
 }

@@ -4,6 +4,8 @@ using Estimator.Documents.Crew;
 using Estimator.Documents.Tables;
 using Estimator.Documents.Tests.Workbooks;
 using Estimator.Engine;
+using Estimator.Engine.Payments;
+using Estimator.TestKit;
 
 namespace Estimator.Documents.Tests.Tables;
 
@@ -37,6 +39,9 @@ public sealed class JobTablesTests
             JobTable.Tests => TestLine.Of(e, new CrewLabels(e)).Count(),
             JobTable.LeftOver => e.Purchase.Lines.Count(l => l.Left > 0 && l.Unit != "foot") + e.Purchase.Cuts.Sum(c => c.Coils.Length),
             JobTable.Explanations => e.Book.Pages.Sum(p => p.Count),
+            JobTable.Alternates => e.House.Job.Alternates.Length,
+            JobTable.UnitPrices => 5,
+            JobTable.ScheduleOfValues => PaymentPlanning.Compute(e, Catalogues.Shipped).Lines.Length + 1,
             _ => throw new ArgumentOutOfRangeException(nameof(table)),
         };
         Assert.Equal(expected, Read(e, table).Count - 1);
@@ -72,9 +77,16 @@ public sealed class JobTablesTests
         }
     }
 
+    [Fact]
+    public void Write_ScheduleOfValues_AddsUpToThePrice()
+    {
+        var rows = Read(SampleEstimates.House, JobTable.ScheduleOfValues);
+        Assert.Equal(SampleEstimates.House.Bid.Price.Value, rows.Skip(1).Where(r => r[0] != "total").Sum(r => BookCells.Number(r[2])));
+    }
+
     private static List<string[]> Read(JobEstimate estimate, JobTable table)
     {
-        using var parser = new CsvParser(new StringReader(JobTables.Write(estimate, table)), CultureInfo.InvariantCulture);
+        using var parser = new CsvParser(new StringReader(JobTables.Write(estimate, table, Catalogues.Shipped)), CultureInfo.InvariantCulture);
         var rows = new List<string[]>();
         while (parser.Read())
         {

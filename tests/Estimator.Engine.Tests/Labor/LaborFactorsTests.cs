@@ -136,7 +136,8 @@ public sealed class LaborFactorsTests
         {
             rooms.Add(first with
             {
-                Id = FormattableString.Invariant($"R{rooms.Count + 1}"), At = new GridPoint(Length.FromFeet(20 * rooms.Count), Length.Zero),
+                Id = FormattableString.Invariant($"R{rooms.Count + 1}"),
+                At = new GridPoint(Length.FromFeet(20 * rooms.Count), Length.Zero),
                 Counts = [new DeviceCount { Kind = DeviceKind.DuplexReceptacle, Count = count }],
             });
         }
