@@ -149,7 +149,8 @@ public sealed class RecalculatedBooks
         takeoff.Cell(row, 8).Value = AlarmPrice;
     }
 
-    private static JobEstimate RandomBid(int seed)
+    /// <summary>A bid whose rates are drawn at random; the same seed, the same bid.</summary>
+    internal static JobEstimate RandomBid(int seed)
     {
         var random = new Random(seed);
         Money Dollars(int most) => Money.FromDollars(random.Next(most * 100) / 100m);
@@ -168,6 +169,9 @@ public sealed class RecalculatedBooks
                 ProductivePercent = Percent.FromHundredths(random.Next(40, 101)),
                 MaterialTaxPercent = Share(12),
                 Permit = Dollars(400),
+                SalesTaxOn = (seed % 3) switch { 0 => null, 1 => SalesTaxOn.MaterialCharged, _ => SalesTaxOn.WholePrice },
+                Fees = seed % 2 == 0 ? Dollars(300) : null,
+                Allowances = seed % 4 == 0 ? [] : [new Allowance { Id = "A1", Text = "luminaires", Amount = Dollars(900) }],
                 Subcontract = Dollars(900),
                 EquipmentHire = Dollars(90),
                 OverheadPercent = Share(60),

@@ -70,8 +70,8 @@ public sealed class CustomerPaper
         _paper.Say(PaperFigures.Dollars(bid.Price.Value), PaperLook.Figure);
         if (bid.Additions.FirstOrDefault(l => l.Id == "sales-tax") is { } tax)
         {
-            var taxed = new PaperTable(new("", 5), PaperColumn.Figures("Amount, $", 1));
-            taxed.Row("Price before sales tax", PaperFigures.Hundredths(bid.PriceBeforeTax.Value));
+            var taxed = new PaperTable(new("Made up of", 5), PaperColumn.Figures("Amount, $", 1));
+            taxed.Row("Work and material", PaperFigures.Hundredths(bid.PriceBeforeTax.Value));
             taxed.Row("Sales tax", PaperFigures.Hundredths(tax.Amount.Value));
             taxed.Total("Price", PaperFigures.Hundredths(bid.Price.Value));
             _paper.Table(taxed);

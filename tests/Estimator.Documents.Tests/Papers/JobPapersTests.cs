@@ -154,6 +154,20 @@ public sealed partial class JobPapersTests
         }
     }
 
+    [Fact]
+    public void Prices_OfRandomBids_AreTheSumOfPrintedLines()
+    {
+        foreach (var estimate in RecalculatedBooks.Seeds.Select(RecalculatedBooks.RandomBid))
+        {
+            var customer = new PaperReading(JobPapers.Write(estimate, Head, JobPaper.Customer));
+            AddsUp(customer, "For what nobody has seen or chosen yet Amount, $", "Allowances", estimate.Bid.DirectCost.Where(l => l.Id.StartsWith("allowance-", StringComparison.Ordinal)).Sum(l => l.Amount.Value));
+            if (estimate.Bid.Additions.Any(l => l.Id == "sales-tax"))
+            {
+                AddsUp(customer, "Made up of Amount, $", "Price", estimate.Bid.Price.Value);
+            }
+        }
+    }
+
     // A wrapped row ends its figure on its first line; continuation lines end in words.
     private static void AddsUp(PaperReading read, string heads, string total, decimal expected)
     {

@@ -13,7 +13,7 @@ namespace Estimator.Engine.Tests.Changes;
 /// </remarks>
 public sealed class ChangePricingTests
 {
-    private const int Houses = 60;
+    private const int Houses = 40;
 
     private static readonly JobEstimate Sold = SmallJobs.Estimate(Priced(SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.DuplexReceptacle, 4), (DeviceKind.CeilingLight, 1), (DeviceKind.SinglePoleSwitch, 1))));
 

@@ -12,7 +12,7 @@ namespace Estimator.Engine.Tests.Changes;
 /// <summary>What was sold, or is in the wall, stays; what comes later is wired beside it.</summary>
 public sealed class FrozenWiringTests
 {
-    private const int Houses = 120;
+    private const int Houses = 80;
 
     [Fact]
     public void Pin_OfARandomHouse_ChangesNoQuantityAndNoPrice() => Each((job, problems) =>
