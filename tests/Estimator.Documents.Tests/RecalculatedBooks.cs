@@ -12,6 +12,7 @@ using Estimator.Engine;
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
 using Estimator.TestKit;
+using Estimator.TestKit.Houses;
 
 [assembly: AssemblyFixture(typeof(Estimator.Documents.Tests.RecalculatedBooks))]
 
@@ -62,11 +63,26 @@ public sealed class RecalculatedBooks
             Expected[$"crew_{name}"] = Expected[$"permit_{name}"] = estimate;
         }
 
+        foreach (var number in HouseNumbers)
+        {
+            var estimate = SmallJobs.Estimate(HouseGen.Number(number));
+            _books[$"crew_random_{number}"] = CrewWorkbook.Write(estimate, Letterhead.Blank);
+            _books[$"permit_random_{number}"] = PermitWorkbook.Write(estimate, Letterhead.Blank);
+            _books[$"budget_random_{number}"] = BudgetWorkbook.Write(estimate, Letterhead.Blank);
+            _books[$"buy_random_{number}"] = PurchaseWorkbook.Write(estimate.Purchase, [estimate], Letterhead.Blank);
+            Expected[$"crew_random_{number}"] = Expected[$"permit_random_{number}"] = estimate;
+        }
+
         Rewired();
         Buy("order", [SampleEstimates.Basement]);
         Buy("orders", [SampleEstimates.Basement, SampleEstimates.House]);
         _books["po_placed"] = PurchaseOrderWorkbook.Write(SampleOrders.Placed, Letterhead.Blank);
         _books["po_happened"] = PurchaseOrderWorkbook.Write(SampleOrders.Happened, Letterhead.Blank);
+        foreach (var seed in SampleOrders.Seeds)
+        {
+            _books[$"po_random_{seed}"] = PurchaseOrderWorkbook.Write(SampleOrders.Random(seed), Letterhead.Blank);
+        }
+
         _books["po_changed"] = BookCells.Changed(_books["po_placed"], book => book.Worksheet("Order").Cell(10, 4).Value = 2);
         foreach (var (name, text) in HostileTexts.All)
         {
@@ -77,6 +93,9 @@ public sealed class RecalculatedBooks
     }
 
     public static ImmutableArray<int> Seeds { get; } = [.. Enumerable.Range(1, 16)];
+
+    /// <summary>Numbers of the random houses whose sheets are recalculated.</summary>
+    public static ImmutableArray<int> HouseNumbers { get; } = [3, 7, 11];
 
     public IEnumerable<string> Names => _books.Keys;
 

@@ -100,7 +100,7 @@ public sealed class CrewPaper
 
         sums.Total("All runs", PaperFigures.Whole(runs.Count), Sum(runs).ToString());
         _paper.Table(sums);
-        var table = new PaperTable(PaperColumn.Tick("", 0.35), new("From", 3.4), new("To", 3.4), new("Cable", 1.1), PaperColumn.Figures("Length, ft in", 1.2), new("Carries", 1.7), new("Way", 2.9));
+        var table = new PaperTable(PaperColumn.Tick("", 0.35), new("From", 3.3), new("To", 3.3), new("Cable", 1.1), PaperColumn.Figures("Length, ft in", 1.5), new("Carries", 1.7), new("Way", 2.8));
         foreach (var circuit in runs.GroupBy(r => (r.Circuit, r.Name)))
         {
             table.Band($"{circuit.Key.Circuit}  {circuit.Key.Name}");
@@ -113,7 +113,8 @@ public sealed class CrewPaper
         _paper.Table(table);
     }
 
-    private static Length Sum(IEnumerable<PulledRun> runs) => runs.Aggregate(Length.Zero, (sum, r) => sum + r.Length);
+    // Of the lengths as they are printed, to the sixteenth of an inch, so that the list adds up.
+    private static Length Sum(IEnumerable<PulledRun> runs) => Length.FromSixteenths(runs.Sum(r => (long)r.Length.ToSixteenths()));
 
     private void Cuts()
     {

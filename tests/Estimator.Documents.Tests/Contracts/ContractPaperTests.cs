@@ -2,6 +2,7 @@ using System.Globalization;
 using CsCheck;
 using Estimator.Documents.Contracts;
 using Estimator.Documents.Tests.Papers;
+using Estimator.Documents.Tests.Sums;
 using Estimator.Engine.Contracts;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Payments;
@@ -31,6 +32,7 @@ public sealed class ContractPaperTests
     }
 
     [Fact]
+    [AddsUp("InvoiceTable")]
     public void InvoiceCsv_RowsOfLines_AddUpToWhatIsDue() =>
         Gen.Select(Gen.Int[0, 600_000], Gen.Int[0, 400_000]).Where((a, b) => a + b > 0).Sample((rough, trim) =>
         {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Estimator.Documents.Orders;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Purchase.Orders;
@@ -20,6 +21,24 @@ public static class SampleOrders
             Line(OrderEventKind.Substituted, 2, 1) with { Text = "arc-fault", Amount = Money.FromDollars(1.5m) }, Line(OrderEventKind.Returned, 2, 2),
             new(OrderEventKind.Credited, Day) { Amount = Money.FromDollars(12) }, new(OrderEventKind.RestockingCharged, Day) { Amount = Money.FromDollars(3) }),
     };
+
+    /// <summary>Seeds of the random orders.</summary>
+    public static ImmutableArray<int> Seeds { get; } = [1, 2, 3, 4];
+
+    /// <summary>An order with lines, prices below the cent and what happened to it drawn at random; the same seed, the same order.</summary>
+    public static OrderPaper Random(int seed)
+    {
+        var random = new Random(seed);
+        Money Dollars(int most) => Money.FromDollars(random.Next(most * 10_000) / 10_000m);
+        var order = new PurchaseOrder([.. Enumerable.Range(1, random.Next(1, 12)).Select(n => new OrderLine(n, $"item-{n}", $"Item {n}", n % 3 == 0 ? "foot" : "each", random.Next(1, 251), random.Next(1, 40), Dollars(300), $"{n}"))], [new(OrderEventKind.Placed, Day)], Dollars(90));
+        foreach (var kind in Enumerable.Range(0, 20).Select(_ => (OrderEventKind)random.Next(1, 12)))
+        {
+            var happened = new OrderEvent(kind, Day) { Line = random.Next(1, order.Lines.Length + 1), Packs = random.Next(1, 20), Amount = Dollars(20).RoundToCents(), Text = "something else", Until = Day };
+            order = Enum.IsDefined(kind) && order.Refusal(happened) is null ? order with { Events = order.Events.Add(happened) } : order;
+        }
+
+        return Paper("1002", "Counter") with { Order = order };
+    }
 
     /// <summary>Every text that a user types is one.</summary>
     public static OrderPaper Hostile(string text) => Paper(text, text) with { Account = text, Contact = text, Jobs = [text], Note = text, Way = "Delivery", Order = Order() with { Lines = [new OrderLine(1, "i", text, "each", 1, 1, Money.FromDollars(1), text)] } };

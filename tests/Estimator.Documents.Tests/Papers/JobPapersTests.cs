@@ -6,12 +6,10 @@ using Estimator.Documents.Papers;
 using Estimator.Documents.Tests.Workbooks;
 using Estimator.Engine;
 using Estimator.Engine.Measures;
-using Estimator.TestKit;
-using Estimator.TestKit.Houses;
 
 namespace Estimator.Documents.Tests.Papers;
 
-/// <summary>Every paper read back by another library: what it prints is what the engine found, and lines add up to their totals.</summary>
+/// <summary>Every paper read back by another library: what it prints is what the engine found.</summary>
 public sealed partial class JobPapersTests
 {
     private static readonly Letterhead Head = Letterhead.Blank with
@@ -95,7 +93,7 @@ public sealed partial class JobPapersTests
             var read = new PaperReading(JobPapers.Write(estimate, Head, JobPaper.Crew));
             var runs = PulledRun.Of(estimate, new CrewLabels(estimate)).ToList();
             Assert.Equal(estimate.Wiring.Runs.Length + estimate.Wiring.Feeders.Length, runs.Count);
-            Assert.Contains($"All runs {runs.Count} {runs.Aggregate(Length.Zero, (s, r) => s + r.Length)}", read.AllLines);
+            Assert.Contains($"All runs {runs.Count} {Length.FromSixteenths(runs.Sum(r => (long)r.Length.ToSixteenths()))}", read.AllLines);
             foreach (var cable in estimate.Purchase.Cuts)
             {
                 var pieces = cable.Coils.SelectMany(c => c.Pieces).Concat(cable.TooLong).Select(p => p.Length).Order().ToList();
@@ -134,74 +132,7 @@ public sealed partial class JobPapersTests
         }
     }
 
-    /// <summary>Rows above a total add up to it: random houses, every paper, every table whose last column is a number.</summary>
-    [Fact]
-    public void Totals_OfRandomHouses_AreTheSumOfPrintedLines()
-    {
-        for (var n = 0; n < 12; n++)
-        {
-            var estimate = SmallJobs.Estimate(HouseGen.Number(n));
-            var customer = new PaperReading(JobPapers.Write(estimate, Head, JobPaper.Customer));
-            AddsUp(customer, "Room What is put in Openings", "All rooms", estimate.Takeoff.Openings.Value);
-            AddsUp(customer, "System What belongs to it Openings", "All systems", estimate.Takeoff.Openings.Value);
-            AddsUp(new PaperReading(JobPapers.Write(estimate, Head, JobPaper.Budget)), "Room What is put in Openings", "All rooms", estimate.Takeoff.Openings.Value);
-            var permit = new PaperReading(JobPapers.Write(estimate, Head, JobPaper.Permit));
-            AddsUp(permit, "Equipment Room Connected by Volts Load, VA", "Connected load", estimate.Layout.Equipment.Sum(e => e.LoadVa.Value));
-            foreach (var schedule in estimate.Schedules.Panels)
-            {
-                AddsUp(permit, "Legs Load, VA", "Both legs", schedule.LegAVa.Value + schedule.LegBVa.Value);
-            }
-        }
-    }
-
-    [Fact]
-    public void Prices_OfRandomBids_AreTheSumOfPrintedLines()
-    {
-        foreach (var estimate in RecalculatedBooks.Seeds.Select(RecalculatedBooks.RandomBid))
-        {
-            var customer = new PaperReading(JobPapers.Write(estimate, Head, JobPaper.Customer));
-            AddsUp(customer, "For what nobody has seen or chosen yet Amount, $", "Allowances", estimate.Bid.DirectCost.Where(l => l.Id.StartsWith("allowance-", StringComparison.Ordinal)).Sum(l => l.Amount.Value));
-            if (estimate.Bid.Additions.Any(l => l.Id == "sales-tax"))
-            {
-                AddsUp(customer, "Made up of Amount, $", "Price", estimate.Bid.Price.Value);
-            }
-        }
-    }
-
-    // A wrapped row ends its figure on its first line; continuation lines end in words.
-    private static void AddsUp(PaperReading read, string heads, string total, decimal expected)
-    {
-        var (open, sum, found) = (false, 0m, new List<(decimal Sum, decimal Printed)>());
-        foreach (var line in read.AllLines)
-        {
-            if (line == heads)
-            {
-                open = true;
-            }
-            else if (open && line.StartsWith($"{total} ", StringComparison.Ordinal))
-            {
-                found.Add((sum, Number(line)!.Value));
-                (open, sum) = (false, 0);
-            }
-            else if (open && !line.StartsWith("Planning aid", StringComparison.Ordinal) && !line.EndsWith("March 4, 2026", StringComparison.Ordinal))
-            {
-                sum += Number(line) ?? 0;
-            }
-        }
-
-        if (expected > 0)
-        {
-            Assert.Contains((expected, expected), found);
-        }
-    }
-
-    private static decimal? Number(string line) =>
-        LastNumber().Match(line) is { Success: true } m ? decimal.Parse(m.Value, NumberStyles.Number, CultureInfo.InvariantCulture) : null;
-
     private static string Dollars(decimal dollars) => string.Create(CultureInfo.InvariantCulture, $"${dollars:#,0.00}");
-
-    [GeneratedRegex(@"(?<= )[\d,]+(\.\d+)?$", RegexOptions.ExplicitCapture, 1000)]
-    private static partial Regex LastNumber();
 
     [GeneratedRegex(@"\bspare\b", RegexOptions.None, 1000)]
     private static partial Regex Spare();
