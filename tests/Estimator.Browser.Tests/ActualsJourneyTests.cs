@@ -17,7 +17,7 @@ public sealed class ActualsJourneyTests(RunningPages pages)
     {
         using var folder = new PassingFolder();
         await using var server = await RunningServer.StartAsync(folder.Path);
-        await using var visit = await pages.OpenAsync(server.Address, screen);
+        await using var visit = await pages.OpenAsync(server, screen);
         var page = visit.Page;
         List<JobRatio> ratios = [];
         foreach (var sample in new[] { "Basement finish", "Two-storey house", "Basement finish" })

@@ -52,7 +52,7 @@ public sealed class JourneyTests(RunningPages pages, ITestOutputHelper output)
         // Local prices count for all jobs of a server, so this journey has one of its own.
         using var folder = new PassingFolder();
         await using var server = await RunningServer.StartAsync(folder.Path);
-        await using var visit = await pages.OpenAsync(server.Address, screen);
+        await using var visit = await pages.OpenAsync(server, screen);
         var (page, hands) = (visit.Page, new Hands(visit.Page));
         ILocator Button(string name) => page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true });
         async Task NextAsync(string question)

@@ -65,7 +65,7 @@ public sealed class KeptEditsTests(RunningPages pages)
         {
             var server = await RunningServer.StartAsync(folder);
             var port = new Uri(server.Address).Port;
-            await using var visit = await pages.OpenAsync(server.Address, Screen.Desk);
+            await using var visit = await pages.OpenAsync(server, Screen.Desk);
             var id = await visit.StartSampleAsync("Basement finish");
             var shown = new List<string>();
             for (var kill = 0; kill < Kills; kill++)
@@ -101,7 +101,7 @@ public sealed class KeptEditsTests(RunningPages pages)
         var server = await RunningServer.StartAsync(folder);
         try
         {
-            await using var visit = await pages.OpenAsync(server.Address, Screen.Desk);
+            await using var visit = await pages.OpenAsync(server, Screen.Desk);
             var id = await visit.StartSampleAsync("Basement finish");
             await visit.GoAsync($"/jobs/{Uri.EscapeDataString(id)}/rooms");
             await AddRoomAsync(visit, "Workshop 9 x 10", "Workshop");

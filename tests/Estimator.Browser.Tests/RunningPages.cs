@@ -31,10 +31,10 @@ public sealed class RunningPages : IAsyncLifetime
     }
 
     /// <summary>A browser window of its own, watched for faults.</summary>
-    public Task<Visit> OpenAsync(Screen screen, bool night = false) => OpenAsync(_server!.Address, screen, night);
+    public Task<Visit> OpenAsync(Screen screen, bool night = false) => OpenAsync(_server!, screen, night);
 
     /// <summary>A window on another server.</summary>
-    internal async Task<Visit> OpenAsync(string address, Screen screen, bool night = false)
+    internal async Task<Visit> OpenAsync(RunningServer server, Screen screen, bool night = false)
     {
         var context = await _browser!.NewContextAsync(new BrowserNewContextOptions
         {
@@ -43,7 +43,7 @@ public sealed class RunningPages : IAsyncLifetime
             ReducedMotion = ReducedMotion.Reduce,
             AcceptDownloads = true,
         });
-        return new Visit(await context.NewPageAsync(), address);
+        return new Visit(await context.NewPageAsync(), server);
     }
 
     public async ValueTask DisposeAsync()

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
 using Estimator.TestKit;
@@ -9,6 +10,9 @@ internal sealed class RunningServer : IAsyncDisposable
 {
     private readonly Process _process;
 
+    private const int WordsKept = 40;
+    private readonly ConcurrentQueue<string> _words = [];
+
     private RunningServer(Process process, string address) => (_process, Address) = (process, address);
 
     /// <summary>Address of the first page, without a slash at its end.</summary>
@@ -16,6 +20,9 @@ internal sealed class RunningServer : IAsyncDisposable
 
     /// <summary>Its process.</summary>
     internal int ProcessId => _process.Id;
+
+    /// <summary>What it said last, such as faults with their stacks.</summary>
+    internal string LastWords => string.Join('\n', _words);
 
     /// <summary>Starts it.</summary>
     /// <param name="folder">Its data folder.</param>
@@ -33,9 +40,9 @@ internal sealed class RunningServer : IAsyncDisposable
         {
             if (line.StartsWith(Words, StringComparison.Ordinal))
             {
-                // What it says later is read on, or a full pipe would stop it.
-                _ = process.StandardOutput.ReadToEndAsync();
-                return new RunningServer(process, line[Words.Length..].Trim().TrimEnd('/'));
+                var server = new RunningServer(process, line[Words.Length..].Trim().TrimEnd('/'));
+                _ = server.ListenAsync();
+                return server;
             }
         }
 
@@ -52,5 +59,17 @@ internal sealed class RunningServer : IAsyncDisposable
         }
 
         _process.Dispose();
+    }
+
+    // What it says later is read on, or a full pipe would stop it.
+    private async Task ListenAsync()
+    {
+        while (await _process.StandardOutput.ReadLineAsync() is { } line)
+        {
+            _words.Enqueue(line);
+            while (_words.Count > WordsKept && _words.TryDequeue(out _))
+            {
+            }
+        }
     }
 }

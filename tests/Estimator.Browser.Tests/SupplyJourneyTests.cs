@@ -29,7 +29,7 @@ public sealed class SupplyJourneyTests(RunningPages pages, ITestOutputHelper out
     {
         using var folder = new PassingFolder();
         await using var server = await RunningServer.StartAsync(folder.Path);
-        await using var visit = await pages.OpenAsync(server.Address, screen);
+        await using var visit = await pages.OpenAsync(server, screen);
         var (page, hands) = (visit.Page, new Hands(visit.Page));
         var (jobs, estimates) = (new List<string>(), new List<JobEstimate>());
         foreach (var sample in new[] { "Basement finish", "Two-storey house" })
@@ -158,7 +158,7 @@ public sealed class SupplyJourneyTests(RunningPages pages, ITestOutputHelper out
         await visit.GoAsync("/suppliers");
         await hands.ClickAsync(page.GetByRole(AriaRole.Link, new() { Name = $"Read a price file of {supplier}" }));
         await page.GetByRole(AriaRole.Heading, new() { Name = "Files read so far" }).WaitForAsync();
-        await page.Locator("input[type=file]").SetInputFilesAsync(path);
+        await visit.ChooseFileAsync(path);
         var look = page.GetByRole(AriaRole.Button, new() { Name = "Look through the file" });
         await look.WaitForAsync();
         await match();

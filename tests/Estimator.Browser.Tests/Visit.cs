@@ -9,11 +9,12 @@ namespace Estimator.Browser.Tests;
 public sealed class Visit : IAsyncDisposable
 {
     private readonly ConcurrentQueue<string> _faults = [];
-    private readonly string _address;
+    private readonly RunningServer _server;
 
-    internal Visit(IPage page, string address)
+    internal Visit(IPage page, RunningServer server)
     {
-        (Page, _address) = (page, address);
+        (Page, _server) = (page, server);
+        var address = server.Address;
         page.Console += (_, m) => Note(m.Type is "error", $"console: {m.Text}");
         page.PageError += (_, e) => Note(true, $"page: {e}");
         page.Request += (_, r) => Note(!r.Url.StartsWith(address, StringComparison.Ordinal) && !r.Url.StartsWith("data:", StringComparison.Ordinal) && !r.Url.StartsWith("blob:", StringComparison.Ordinal), $"request off this machine: {r.Url}");
@@ -27,7 +28,7 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>Goes to an address of the program and waits until it answers to keys and clicks.</summary>
     public async Task GoAsync(string path)
     {
-        await Page.GotoAsync($"{_address}{path}");
+        await Page.GotoAsync($"{_server.Address}{path}");
         await Page.Locator("h1").First.WaitForAsync();
     }
 
@@ -37,9 +38,24 @@ public sealed class Visit : IAsyncDisposable
     {
         await GoAsync("/");
         await Page.GetByRole(AriaRole.Button, new() { Name = title }).ClickAsync();
-        await Page.WaitForURLAsync("**/jobs/*/overview");
+        try
+        {
+            await Page.WaitForURLAsync("**/jobs/*/overview");
+        }
+        catch (TimeoutException e)
+        {
+            throw new InvalidOperationException($"{title} was not started. Faults: {string.Join("; ", Faults)}\nThe page: {await Page.InnerTextAsync("body")}\nThe program: {_server.LastWords}", e);
+        }
+
         await PriceAsync();
         return Uri.UnescapeDataString(new Uri(Page.Url).Segments[2].TrimEnd('/'));
+    }
+
+    /// <summary>Chooses a file, once the page listens for one: its script is set up a moment after the field is drawn.</summary>
+    public async Task ChooseFileAsync(string path)
+    {
+        await Page.WaitForFunctionAsync("() => document.querySelector('input[type=file]')?._blazorInputFileNextFileId !== undefined");
+        await Page.Locator("input[type=file]").SetInputFilesAsync(path);
     }
 
     /// <summary>The likely price as the strip shows it, in whole dollars.</summary>
