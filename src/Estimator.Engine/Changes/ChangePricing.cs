@@ -136,7 +136,7 @@ public sealed class ChangePricing
     }
 
     private static Dictionary<string, BidLine> Costs(JobEstimate estimate) =>
-        estimate.Bid.DirectCost.Where(l => l.Id is not ("material" or "material-tax" or "labor" or "driving")).ToDictionary(l => l.Id, StringComparer.Ordinal);
+        estimate.Bid.DirectCost.Where(l => l.Id is not ("material" or "material-tax" or "labor")).ToDictionary(l => l.Id, StringComparer.Ordinal);
 
     private ChangeLine Finished(ChangeKind kind, ItemChange change, Fact quantity, Fact hours, Fact material, bool priced)
     {
@@ -160,11 +160,12 @@ public sealed class ChangePricing
 
     private Fact TaxRate() => Share(_settings.MaterialTaxPercent, "material_tax_percent", BidDefaults.MaterialTaxPercent);
 
-    // Days of the whole crew, begun ones counted.
+    // Days of the whole crew, begun ones counted. Where driving is hours, the trips are those of the change and not of the job.
     private Fact Days(Fact hours)
     {
         var more = _page.Compute(Operation.Maximum, "change-days", "Hours more", Unit.Hours, hours, _page.Constant("No hours", 0, Unit.Hours));
-        var hand = _page.Compute(Operation.Quotient, "crew-days", "Hours of each hand", Unit.Hours, _crew.PaidHours(more, _page), _crew.Hands);
+        var crew = _crew.DriveHours is null ? _crew : CrewRate.Of(_settings with { Drive = (_settings.Drive ?? new DriveTime()) with { Trips = null } }, more, _page);
+        var hand = _page.Compute(Operation.Quotient, "crew-days", "Hours of each hand", Unit.Hours, crew.PaidHours(more, _page), crew.Hands);
         var days = _page.Compute(Operation.Quotient, "crew-days", "Days of the crew", Unit.Each, hand, CrewRate.HoursADay(_settings, _page));
         return _page.Compute(Operation.RoundUp, "started-days", "Days begun", Unit.Each, days, _page.Constant("Whole days", 1, Unit.Each));
     }

@@ -11,7 +11,8 @@ namespace Estimator.Engine.Labor;
 /// <summary>Finds the hours of a takeoff.</summary>
 /// <remarks>
 /// Each factor acts in the phases and on the work that it belongs to; of alternatives the largest counts alone, and together they come to no more than the cap.
-/// Cable hours take in the bores of an average run; where bores are counted apart, pulling alone is taken. Source: labor.csv and the factor table.
+/// Cable hours take in the bores of an average run; where bores are counted apart, pulling alone is taken. Setting up and clearing are hours only where driving is, since
+/// the productive share takes both in. Source: labor.csv and the factor table.
 /// </remarks>
 public sealed class LaborHours
 {
@@ -19,6 +20,7 @@ public sealed class LaborHours
     public const int PageNumber = 6;
 
     private const string Bore = "bored-hole";
+    private const string SetUp = "mobilization";
 
     private readonly Job _job;
     private readonly TakeoffResult _takeoff;
@@ -61,6 +63,12 @@ public sealed class LaborHours
         {
             // Never beside cable hours that take the bores in.
             return _job.Practice.BoresApart ? [Line(line, WorkPhase.RoughIn, Bores, LaborFactors.BoreHours.Basis)] : [];
+        }
+
+        if (line.ItemId == SetUp && _job.Bid.Travel is not TravelBy.Hours)
+        {
+            // Never beside the productive share, which takes them in.
+            return [];
         }
 
         var devices = _takeoff.Devices.Where(d => d.ItemId == line.ItemId && d.OwnerSupplied == line.OwnerSupplied).ToList();

@@ -42,6 +42,9 @@ public sealed record Bid
     /// <summary>Loaded cost of an hour of the crew.</summary>
     public required Fact HourCost { get; init; }
 
+    /// <summary>Hours that are paid for: work, and driving, setting up and lost time, as a share or as hours.</summary>
+    public required Fact PaidHours { get; init; }
+
     /// <summary>Who does the work.</summary>
     public required CrewRate Crew { get; init; }
 

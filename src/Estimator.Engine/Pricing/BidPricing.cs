@@ -60,6 +60,7 @@ public sealed class BidPricing
             MarkupPercent = Markup.Share(_page, "Profit as a share of cost", earned, cost),
             MarginPercent = Markup.Share(_page, "Profit as a share of price", earned, untaxed),
             HourCost = crew.HourCost,
+            PaidHours = crew.PaidHours(labor.Total, _page),
             Crew = crew,
             PricePerOpening = Per("Price for each opening", price, takeoff.Openings),
             PricePerSquareFoot = Per("Price for each square foot", price, _page.Sum("floor-area", "Floor area", Unit.SquareFeet, [.. _layout.House.Rooms.Select(r => r.AreaSquareFeet)])),

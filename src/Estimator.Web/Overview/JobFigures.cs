@@ -28,7 +28,7 @@ public sealed record JobFigures
     /// <summary>Feet of cable for an opening.</summary>
     public required Fact CablePerOpening { get; init; }
 
-    /// <summary>Hours for an opening.</summary>
+    /// <summary>Paid hours for an opening: trips and setting up are in them, as they are in the band.</summary>
     public required Fact HoursPerOpening { get; init; }
 
     /// <summary>Boxes that are bought.</summary>
@@ -74,7 +74,7 @@ public sealed record JobFigures
             CableFeet = cable,
             ThreeConductorFeet = page.Sum("three-conductor", "Cable with three conductors", Unit.Feet, [.. estimate.Takeoff.Lines.Where(l => l.Category == "cable" && l.ItemId.EndsWith("-3", StringComparison.Ordinal)).Select(l => l.Quantity)]),
             CablePerOpening = figures.Per("cable-per-opening", "Cable an opening", Unit.Feet, cable, estimate.Takeoff.Openings),
-            HoursPerOpening = figures.Per("hours-per-opening", "Hours an opening", Unit.Hours, estimate.Labor.Total, estimate.Takeoff.Openings),
+            HoursPerOpening = figures.Per("hours-per-opening", "Paid hours an opening", Unit.Hours, estimate.Bid.PaidHours, estimate.Takeoff.Openings),
             Boxes = figures.Quantities("box", "Boxes", Unit.Each),
             Plates = figures.Quantities("plate", "Plates", Unit.Each),
             ProtectedBreakers = page.Sum("protected-breakers", "Breakers with arc-fault or ground-fault protection", Unit.Each, [.. estimate.Takeoff.Lines.Where(l => IsProtected(l.ItemId)).Select(l => l.Quantity)]),

@@ -63,7 +63,7 @@ public sealed partial class TenFigures
         get
         {
             var words = Tax == 0 ? "No sales tax is stated." : TaxLine is { Id: "sales-tax" } ? $"Tax {American.WholeDollars(Tax)} charged on to the customer, {(Priced.Job.Bid.SalesTaxOn is SalesTaxOn.WholePrice ? "on the whole price" : "on what material is charged at")}." : $"Tax {American.WholeDollars(Tax)} on material only, inside cost.";
-            return $"{words} Permit {American.WholeDollars(Permit)}. {(Priced.Job.Bid.Travel is TravelBy.Hours ? "Driving is counted as hours." : "Drive and set-up time is in the productive share of paid hours.")}";
+            return $"{words} Permit {American.WholeDollars(Permit)}. {(Priced.Job.Bid.Travel is TravelBy.Hours ? "Drive and set-up time are counted as hours." : "Drive and set-up time is in the productive share of paid hours.")}";
         }
     }
 
@@ -106,6 +106,8 @@ public sealed partial class TenFigures
     private Fact Line(string id) => Priced.Estimate.Bid.DirectCost.Concat(Priced.Estimate.Bid.Additions).Where(l => l.Id == id).Select(l => l.Amount).FirstOrDefault();
 
     private string Hours(WorkPhase phase) => Priced.Estimate.Labor.ByPhase.TryGetValue(phase, out var hours) ? $"{American.Fixed(hours.Value, 1)} h" : "none";
+
+    private string HoursReason => $"{American.Fixed(Priced.Estimate.Labor.Total.Value, 1)} h of work, {Hours(WorkPhase.RoughIn)} of it rough-in and {Hours(WorkPhase.TrimOut)} trim-out; {American.Fixed(Priced.Estimate.Bid.PaidHours.Value, 1)} h paid, trips and setting up in them.";
 
     private static string TenthReason(TenthFigure tenth)
     {

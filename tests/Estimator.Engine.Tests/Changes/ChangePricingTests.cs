@@ -37,6 +37,23 @@ public sealed class ChangePricingTests
         Assert.InRange(change.Price.Value, 40m, 120m);
     }
 
+    // Trips of the job are paid already: a change that begins no further day drives no further trip, one of many hours does.
+    [Fact]
+    public void Of_AChangeWithDrivingAsHours_DrivesItsOwnTrips()
+    {
+        var job = Sold.House.Job with { Bid = Sold.House.Job.Bid with { Travel = TravelBy.Hours, Drive = new DriveTime { HoursATrip = 0.5m } } };
+        var sold = SmallJobs.Estimate(job);
+        Assert.Equal((0m, 0), Change(0));
+        Assert.Equal((1m, 0), Change(1));
+        Assert.Equal((2m, 1), Change(30));
+
+        (decimal Days, int Driving) Change(int receptacles)
+        {
+            var change = ChangePricing.Of(sold, SmallJobs.Estimate(FrozenWiring.Pin(sold).With(r => r with { Counts = [new DeviceCount { Kind = DeviceKind.DuplexReceptacle, Count = receptacles }] })), WorkDone.Nothing);
+            return (change.Days.Value, change.Lines.Count(l => l.ItemId == "driving"));
+        }
+    }
+
     [Fact]
     public void Of_AnAddition_TakesOverheadAndProfitOnTheNetIncrease()
     {

@@ -63,6 +63,19 @@ public sealed class CrewRateTests
         Assert.Empty(ExplanationCheck.Problems(hours.Book));
     }
 
+    // "Take it either as this share or as hours for drive and mobilisation, never both": common practice, no source. Two phases of 1.25 h by the labor table.
+    [Theory]
+    [InlineData(null, 0)]
+    [InlineData(TravelBy.ProductiveShare, 0)]
+    [InlineData(TravelBy.Hours, 2.5)]
+    public void SettingUp_HasHoursOnlyBesideDrivingAsHours(TravelBy? travel, double hours)
+    {
+        var job = SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.DuplexReceptacle, 6));
+        var estimate = SmallJobs.Estimate(job with { Bid = Plain with { Travel = travel } });
+        Assert.Equal((decimal)hours, estimate.Labor.Lines.Where(l => l.ItemId == "mobilization").Sum(l => l.Hours.Value));
+        Assert.Equal(travel is not TravelBy.Hours, estimate.Bid.Crew.ProductivePercent is not null);
+    }
+
     [Theory]
     [InlineData(2, 2, 1, false)]
     [InlineData(2, 3, 1, true)]
