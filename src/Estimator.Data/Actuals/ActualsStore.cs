@@ -134,6 +134,7 @@ public sealed class ActualsStore
             Outcomes = [.. outcomes.Select(o => new JobOutcomeRow
             {
                 CompanyId = _company.Id, JobId = jobId, Kind = Word.Of(o.Kind), Key = o.Key, EstimatedE4 = Scaled.ToE4(o.Estimated), ActualE4 = Scaled.ToE4(o.Actual),
+                Classes = [.. o.Classes.Select(c => new JobOutcomeClassRow { CompanyId = _company.Id, JobId = jobId, Kind = Word.Of(o.Kind), Key = o.Key, Class = c.Class, EstimatedE4 = Scaled.ToE4(c.Hours) })],
             })],
         });
         try
@@ -161,14 +162,19 @@ public sealed class ActualsStore
     {
         await using var db = await _contexts.CreateDbContextAsync(token);
         var names = await db.Jobs.AsNoTracking().Where(j => db.JobClosings.Any(c => c.JobId == j.Id)).Select(j => new { j.Id, j.Name }).ToDictionaryAsync(j => j.Id, j => j.Name, token);
-        var closings = await db.JobClosings.AsNoTracking().Include(r => r.Outcomes).ToListAsync(token);
+        var closings = await db.JobClosings.AsNoTracking().Include(r => r.Outcomes!).ThenInclude(o => o.Classes).AsSplitQuery().ToListAsync(token);
         return
         [
             .. closings.OrderByDescending(c => c.ClosedOn).ThenBy(c => c.JobId, StringComparer.Ordinal).Select(c => new ClosedJob(
                 c.JobId, names.GetValueOrDefault(c.JobId, c.JobId), c.ClosedOn,
-                [.. c.Outcomes!.Select(o => new JobOutcome(Word.Read<LearnedKind>(o.Kind), o.Key, Scaled.FromE4(o.EstimatedE4), Scaled.FromE4(o.ActualE4))).OrderBy(o => o.Kind).ThenBy(o => o.Key, StringComparer.Ordinal)])),
+                [.. c.Outcomes!.Select(Outcome).OrderBy(o => o.Kind).ThenBy(o => o.Key, StringComparer.Ordinal)])),
         ];
     }
+
+    private static JobOutcome Outcome(JobOutcomeRow row) => new(Word.Read<LearnedKind>(row.Kind), row.Key, Scaled.FromE4(row.EstimatedE4), Scaled.FromE4(row.ActualE4))
+    {
+        Classes = [.. row.Classes!.Select(c => new ClassHours(c.Class, Scaled.FromE4(c.EstimatedE4))).OrderBy(c => c.Class, StringComparer.Ordinal)],
+    };
 
     private static ArgumentException Closed(string jobId, Exception? inner = null) => new($"The job {jobId} is closed; open it again to change what was written down.", nameof(jobId), inner);
 

@@ -14,4 +14,6 @@ internal sealed class JobOutcomeRow : OwnedRow
     public long EstimatedE4 { get; set; }
 
     public long ActualE4 { get; set; }
+
+    public List<JobOutcomeClassRow>? Classes { get; set; }
 }

@@ -6,7 +6,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace Estimator.Data.Actuals;
 
-/// <summary>Keeps what the company decided on proposals: nothing is deleted, and of each phase and category one factor at most stands.</summary>
+/// <summary>Keeps what the company decided on proposals: nothing is deleted, and of each phase, class in it and category one factor at most stands.</summary>
 public sealed class OwnUnitStore
 {
     private const int Tries = 20;
@@ -26,42 +26,44 @@ public sealed class OwnUnitStore
         return [.. rows.OrderByDescending(r => r.Id).Select(Decided)];
     }
 
-    /// <summary>Accepts a proposal, or sets it aside. An accepted one takes the place of the one that stood.</summary>
-    /// <param name="proposal">The proposal.</param>
-    /// <param name="accepted">Whether it is accepted.</param>
+    /// <summary>Accepts proposals, or sets them aside, in one act. An accepted one takes the place of the one that stood; one of a whole phase also of those of its classes.</summary>
+    /// <param name="proposals">The proposals.</param>
+    /// <param name="accepted">Whether they are accepted.</param>
     /// <param name="who">Who decides.</param>
     /// <param name="token">Ends the wait.</param>
-    public async Task DecideAsync(Proposal proposal, bool accepted, string who, CancellationToken token = default)
+    public async Task DecideAsync(IReadOnlyCollection<Proposal> proposals, bool accepted, string who, CancellationToken token = default)
     {
-        ArgumentNullException.ThrowIfNull(proposal);
-        FieldLimits.Text(proposal.Key, 1, ActualsLimits.Key, nameof(proposal.Key));
+        ArgumentNullException.ThrowIfNull(proposals);
+        foreach (var proposal in proposals)
+        {
+            FieldLimits.Text(proposal.Key, 1, ActualsLimits.Key, nameof(proposal.Key));
+        }
+
         for (var attempt = 1; ; attempt++)
         {
             await using var db = await _contexts.CreateDbContextAsync(token);
-            var (kind, now) = (Word.Of(proposal.Kind), _clock.GetUtcNow().UtcTicks);
+            var now = _clock.GetUtcNow().UtcTicks;
             if (accepted)
             {
-                foreach (var standing in await db.OwnUnits.Where(r => r.Kind == kind && r.Key == proposal.Key && r.Accepted && r.EndedUtcTicks == null).ToListAsync(token))
-                {
-                    (standing.EndedBy, standing.EndedUtcTicks) = (StorableText.Of(who), now);
-                }
+                await EndAsync(db, proposals, StorableText.Of(who), now, token);
             }
 
-            db.OwnUnits.Add(new OwnUnitRow
+            var last = await db.OwnUnits.MaxAsync(r => (int?)r.Id, token) ?? 0;
+            db.OwnUnits.AddRange(proposals.Select((p, i) => new OwnUnitRow
             {
                 CompanyId = _company.Id,
-                Id = 1 + (await db.OwnUnits.MaxAsync(r => (int?)r.Id, token) ?? 0),
-                Kind = kind,
-                Key = proposal.Key,
+                Id = last + 1 + i,
+                Kind = Word.Of(p.Kind),
+                Key = p.Key,
                 Accepted = accepted,
-                FactorE4 = Scaled.ToE4(proposal.Pooled.Factor),
-                LowE4 = Scaled.ToE4(proposal.Pooled.Low),
-                HighE4 = Scaled.ToE4(proposal.Pooled.High),
-                Jobs = [.. proposal.Jobs],
+                FactorE4 = Scaled.ToE4(p.Pooled.Factor),
+                LowE4 = Scaled.ToE4(p.Pooled.Low),
+                HighE4 = Scaled.ToE4(p.Pooled.High),
+                Jobs = [.. p.Jobs],
                 Who = StorableText.Of(who),
                 AtUtcTicks = now,
                 Version = 1,
-            });
+            }));
             try
             {
                 await db.SaveChangesAsync(token);
@@ -85,6 +87,18 @@ public sealed class OwnUnitStore
         {
             (row.EndedBy, row.EndedUtcTicks) = (StorableText.Of(who), _clock.GetUtcNow().UtcTicks);
             await db.SaveChangesAsync(token);
+        }
+    }
+
+    private static async Task EndAsync(EstimatorContext db, IReadOnlyCollection<Proposal> proposals, string who, long now, CancellationToken token)
+    {
+        var keys = proposals.Select(p => (Kind: Word.Of(p.Kind), p.Key)).ToHashSet();
+        foreach (var standing in await db.OwnUnits.Where(r => r.Accepted && r.EndedUtcTicks == null).ToListAsync(token))
+        {
+            if (keys.Contains((standing.Kind, standing.Key)) || keys.Contains((standing.Kind, UnitKey.PhaseOf(standing.Key))))
+            {
+                (standing.EndedBy, standing.EndedUtcTicks) = (who, now);
+            }
         }
     }
 

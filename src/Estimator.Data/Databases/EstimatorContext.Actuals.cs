@@ -28,6 +28,11 @@ internal abstract partial class EstimatorContext
         var outcomes = Table<JobOutcomeRow>(model, "job_outcomes", r => new { r.CompanyId, r.JobId, r.Kind, r.Key });
         outcomes.Property(r => r.Key).HasMaxLength(ActualsLimits.Key);
         outcomes.Property(r => r.Kind).HasMaxLength(ActualsLimits.Key);
+        outcomes.HasMany(r => r.Classes).WithOne().HasForeignKey(r => new { r.CompanyId, r.JobId, r.Kind, r.Key });
+        var classes = Table<JobOutcomeClassRow>(model, "job_outcome_classes", r => new { r.CompanyId, r.JobId, r.Kind, r.Key, r.Class });
+        classes.Property(r => r.Key).HasMaxLength(ActualsLimits.Key);
+        classes.Property(r => r.Kind).HasMaxLength(ActualsLimits.Key);
+        classes.Property(r => r.Class).HasMaxLength(ActualsLimits.Key);
         var units = Table<OwnUnitRow>(model, "own_units", r => new { r.CompanyId, r.Id });
         units.HasOne<CompanyRow>().WithMany().HasForeignKey(r => r.CompanyId).OnDelete(DeleteBehavior.Restrict);
         units.Property(r => r.Key).HasMaxLength(ActualsLimits.Key);

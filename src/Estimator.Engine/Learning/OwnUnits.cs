@@ -12,15 +12,22 @@ public static class OwnUnits
     private const int Places = 4;
     private const string Cable = "cable";
 
-    /// <summary>The catalogue with its hours multiplied, each saying so.</summary>
+    /// <summary>The catalogue with its hours multiplied, each saying so. The factor of a class stands in front of its phase's; the two are never multiplied together.</summary>
     /// <param name="catalogue">The catalogue.</param>
-    /// <param name="own">The factors in force, one a phase at most.</param>
+    /// <param name="own">The factors in force, one a phase and one a class in it at most.</param>
     public static PartsCatalogue Over(PartsCatalogue catalogue, IReadOnlyCollection<OwnUnit> own)
     {
         var factors = own.Where(o => o.Kind is LearnedKind.Hours).ToDictionary(o => o.Key, StringComparer.Ordinal);
-        return factors.Count == 0 ? catalogue
-            : catalogue.WithLabor([.. catalogue.LaborUnits.Select(u => factors.TryGetValue(Words.Snake(u.Phase), out var factor) ? Times(u, factor) : u)]);
+        return factors.Count == 0 ? catalogue : catalogue.WithLabor([.. catalogue.LaborUnits.Select(Own)]);
+
+        LaborUnit Own(LaborUnit unit) => (factors.GetValueOrDefault(ClassKey(catalogue, unit)) ?? factors.GetValueOrDefault(UnitKey.Of(unit.Phase))) is { } factor ? Times(unit, factor) : unit;
     }
+
+    /// <summary>What a factor would make of each unit that it acts on, before anybody accepts it: the table's unit, then the own one, in the catalogue's order.</summary>
+    /// <param name="catalogue">The catalogue as it is shipped.</param>
+    /// <param name="factor">The factor.</param>
+    public static IEnumerable<(LaborUnit Table, LaborUnit Own)> Preview(PartsCatalogue catalogue, OwnUnit factor) => catalogue.LaborUnits
+        .Where(u => factor.Kind is LearnedKind.Hours && (factor.Key == UnitKey.Of(u.Phase) || factor.Key == ClassKey(catalogue, u))).Select(u => (u, Times(u, factor)));
 
     /// <summary>The text of labor.csv for a catalogue, so that a saved revision reads the same hours again.</summary>
     /// <param name="catalogue">The catalogue.</param>
@@ -37,6 +44,8 @@ public static class OwnUnits
     /// <summary>What a factor on material is as waste, in percent to the tenth; none below the takeoff.</summary>
     /// <param name="factor">The factor.</param>
     public static decimal WastePercent(decimal factor) => Math.Max(0, decimal.Round((factor - 1) * 100, 1, MidpointRounding.AwayFromZero));
+
+    private static string ClassKey(PartsCatalogue catalogue, LaborUnit unit) => UnitKey.Of(UnitKey.Of(unit.Phase), LearningRules.ClassOf(catalogue.Find(unit.Item)?.Category ?? ""));
 
     private static LaborUnit Times(LaborUnit unit, OwnUnit factor) => unit with
     {

@@ -38,9 +38,9 @@ public sealed partial class LearnedPage
     private bool IsDecided(Proposal proposal) => _decisions.FirstOrDefault(d => d.Proposal.Kind == proposal.Kind && d.Proposal.Key == proposal.Key) is { } last
         && last.Proposal.Jobs.SequenceEqual(proposal.Jobs, StringComparer.Ordinal) && (!last.Accepted || last.InForce);
 
-    private async Task DecideAsync((Proposal Proposal, bool Accepted) decision)
+    private async Task DecideAsync((ImmutableArray<Proposal> Proposals, bool Accepted) decision)
     {
-        await Units.DecideAsync(decision.Proposal, decision.Accepted, JobDesk.Me);
+        await Units.DecideAsync(decision.Proposals, decision.Accepted, JobDesk.Me);
         await AfterAsync();
     }
 

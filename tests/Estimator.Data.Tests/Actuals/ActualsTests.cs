@@ -56,7 +56,7 @@ public abstract class ActualsTests(TestDatabase database)
         await store.CloseAsync(Job, Monday, outcomes, Who, Token);
         var closed = Assert.Single(await store.ClosedAsync(Token));
         Assert.Equal((Job, "Small job", Monday), (closed.JobId, closed.Name, closed.ClosedOn));
-        Assert.Equal(outcomes, closed.Outcomes);
+        Assert.Equal(outcomes, closed.Outcomes.Select(o => o with { Classes = [] }));
         await Assert.ThrowsAsync<ArgumentException>(() => store.AddAsync(Job, new ActualHours(0, Monday, WorkPhase.Panel, 1, ""), Token));
         await Assert.ThrowsAsync<ArgumentException>(() => store.PutAsync(Job, new UsedMaterial("staple", 1), Token));
         await Assert.ThrowsAsync<ArgumentException>(() => store.RemoveAsync(Job, 1, Token));
@@ -71,8 +71,8 @@ public abstract class ActualsTests(TestDatabase database)
     {
         var (_, units) = await NewAsync();
         var (first, second) = (Proposal(1.2m), Proposal(1.3m));
-        await units.DecideAsync(first, accepted: true, Who, Token);
-        await units.DecideAsync(second, accepted: true, "Other", Token);
+        await units.DecideAsync([first], accepted: true, Who, Token);
+        await units.DecideAsync([second], accepted: true, "Other", Token);
         var all = await units.ListAsync(Token);
         Assert.Equal([1.3m, 1.2m], all.Select(d => d.Proposal.Pooled.Factor));
         Assert.Equal(("Other", Who), (all[1].EndedBy, all[1].Who));
@@ -81,12 +81,39 @@ public abstract class ActualsTests(TestDatabase database)
         Assert.Equal((1.1m, 1.5m), (all[0].Proposal.Pooled.Low, all[0].Proposal.Pooled.High));
     }
 
+    // Hours by class are kept with the job as it was closed; a row of before has none and counts for its phase.
+    [Fact]
+    public async Task Close_KeepsEstimatedHoursByClass()
+    {
+        var (store, _) = await NewAsync();
+        JobOutcome[] outcomes = [new(LearnedKind.Hours, "rough_in", 20, 26.5m) { Classes = [new("cable", 8.25m), new("device", 11.75m)] }, new(LearnedKind.Hours, "trim_out", 6, 5)];
+        await store.CloseAsync(Job, Monday, outcomes, Who, Token);
+        var closed = Assert.Single(await store.ClosedAsync(Token)).Outcomes;
+        Assert.Equal(outcomes[0].Classes, closed[0].Classes);
+        Assert.Empty(closed[1].Classes);
+        await store.ReopenAsync(Job, Token);
+        await store.CloseAsync(Job, Monday, outcomes[1..], Who, Token);
+        Assert.Equal(["trim_out"], Assert.Single(await store.ClosedAsync(Token)).Outcomes.Select(o => o.Key));
+    }
+
+    // Classes are accepted in one act and stand in front of their phase; the phase accepted later takes their place, and theirs alone.
+    [Fact]
+    public async Task Decide_AWholePhase_TakesThePlaceOfItsClasses()
+    {
+        var (_, units) = await NewAsync();
+        await units.DecideAsync([Proposal(1.2m)], accepted: true, Who, Token);
+        await units.DecideAsync([Proposal(1.5m) with { Key = "rough_in/cable" }, Proposal(1.1m) with { Key = "rough_in/device" }, Proposal(1.4m) with { Key = "panel/breaker" }], accepted: true, Who, Token);
+        Assert.Equal(["panel/breaker", "rough_in", "rough_in/cable", "rough_in/device"], DecidedUnit.Standing(await units.ListAsync(Token)).Select(u => u.Key));
+        await units.DecideAsync([Proposal(1.3m)], accepted: true, Who, Token);
+        Assert.Equal([("panel/breaker", 1.4m), ("rough_in", 1.3m)], DecidedUnit.Standing(await units.ListAsync(Token)).Select(u => (u.Key, u.Factor)));
+    }
+
     [Fact]
     public async Task Withdraw_TakesTheTableAgain_AndIsKept()
     {
         var (_, units) = await NewAsync();
-        await units.DecideAsync(Proposal(1.2m), accepted: true, Who, Token);
-        await units.DecideAsync(Proposal(1.4m), accepted: false, Who, Token);
+        await units.DecideAsync([Proposal(1.2m)], accepted: true, Who, Token);
+        await units.DecideAsync([Proposal(1.4m)], accepted: false, Who, Token);
         Assert.Single(DecidedUnit.Standing(await units.ListAsync(Token)));
         await units.WithdrawAsync(1, Who, Token);
         var all = await units.ListAsync(Token);
@@ -99,7 +126,7 @@ public abstract class ActualsTests(TestDatabase database)
     {
         var (store, units) = await NewAsync();
         await store.CloseAsync(Job, Monday, [new JobOutcome(LearnedKind.Hours, "rough_in", 20, 26)], Who, Token);
-        await units.DecideAsync(Proposal(1.2m), accepted: true, Who, Token);
+        await units.DecideAsync([Proposal(1.2m)], accepted: true, Who, Token);
         var (others, theirs) = await NewAsync();
         Assert.Empty(await others.ClosedAsync(Token));
         Assert.Null((await others.LoadAsync(Job, Token)).ClosedOn);

@@ -2,6 +2,7 @@ using Estimator.Engine.Catalogue;
 using Estimator.Engine.Explanations;
 using Estimator.Engine.House;
 using Estimator.Engine.Learning;
+using Estimator.Engine.Rules;
 using Estimator.TestKit;
 
 namespace Estimator.Engine.Tests.Learning;
@@ -26,7 +27,12 @@ public sealed class LearningTests
                 new JobOutcome(LearnedKind.Material, "box", box.Quantity.Value, 7),
                 new JobOutcome(LearnedKind.Material, "cable", cable.Quantity.Value, 200),
             ],
-            outcomes);
+            outcomes.Select(o => o with { Classes = [] }));
+
+        // Cable and devices of the rough-in, together the hours of the phase; material has no classes.
+        Assert.Equal(["cable", "device"], outcomes[0].Classes.Select(c => c.Class));
+        Assert.Equal(outcomes[0].Estimated, outcomes[0].Classes.Sum(c => c.Hours));
+        Assert.All(outcomes.Skip(2), o => Assert.True(o.Classes.IsEmpty));
     }
 
     [Fact]
@@ -54,6 +60,32 @@ public sealed class LearningTests
 
         var files = Catalogues.ShippedFiles.ToDictionary(f => f.Key, f => f.Key == "labor.csv" ? OwnUnits.LaborCsv(learned) : f.Value, StringComparer.Ordinal);
         Assert.Equal(learned.LaborUnits, PartsCatalogue.Read(files).Value.LaborUnits);
+    }
+
+    // A class stands in front of its phase and is never multiplied with it; the rest of the phase keeps the phase's.
+    [Fact]
+    public void Over_AClass_StandsInFrontOfItsPhase()
+    {
+        OwnUnit[] own = [new(LearnedKind.Hours, "rough_in", 1.25m, 4), new(LearnedKind.Hours, "rough_in/cable", 1.5m, 3)];
+        var learned = OwnUnits.Over(Catalogues.Shipped, own);
+        Assert.Equal(1.5m * Unit(Catalogues.Shipped, "nm_b-12-2"), Unit(learned, "nm_b-12-2"));
+        Assert.Equal(decimal.Round(1.25m * Unit(Catalogues.Shipped, "receptacle-15"), 4, MidpointRounding.AwayFromZero), Unit(learned, "receptacle-15"));
+        var alone = OwnUnits.Over(Catalogues.Shipped, own[1..]);
+        Assert.Equal(Unit(learned, "nm_b-12-2"), Unit(alone, "nm_b-12-2"));
+        Assert.Equal(Unit(Catalogues.Shipped, "receptacle-15"), Unit(alone, "receptacle-15"));
+        Assert.Equal(
+            alone.LaborUnits.Where(u => u.Basis.StartsWith("own: 1.50", StringComparison.Ordinal)), OwnUnits.Preview(Catalogues.Shipped, own[1]).Select(p => p.Own));
+
+        static decimal Unit(PartsCatalogue catalogue, string item) => catalogue.LaborFor(item).Single(u => u.Phase is WorkPhase.RoughIn).Hours;
+    }
+
+    // Every category of the catalogue that has hours belongs to a class that the table names.
+    [Fact]
+    public void Class_OfEachCategoryWithHours_IsNamed()
+    {
+        var categories = Catalogues.Shipped.LaborUnits.Select(u => Catalogues.Shipped.Find(u.Item)!.Category).Distinct();
+        Assert.All(categories, c => Assert.Contains(c, LearningRules.Class(LearningRules.ClassOf(c))!.Text("categories").Split(' ')));
+        Assert.Equal("site", LearningRules.ClassOf("something new"));
     }
 
     [Theory]

@@ -4,6 +4,7 @@ using Estimator.Engine.Catalogue;
 using Estimator.Engine.Learning;
 using Estimator.Web.Actuals;
 using Estimator.Web.Catalogues;
+using Estimator.Web.Figures;
 using Estimator.Web.Learned;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -87,6 +88,45 @@ public sealed class ActualsPageTests : WebContext
         Assert.Equal(Rough(before), Rough(Services.GetRequiredService<CatalogueShelf>().Current.Parts));
     }
 
+    // Jobs of different mixes: each class has its factor, its units stand beside the table's before anybody accepts them, and one act accepts all classes of the phase.
+    [Fact]
+    public async Task Learned_ByClass_ShowsUnitsBeforeAcceptance_AndActsInFrontOfThePhase()
+    {
+        await Services.GetRequiredService<LocalPriceShelf>().StartAsync(Token);
+        foreach (var (cable, device) in new[] { (18m, 2m), (3m, 17m), (10m, 10m), (5m, 15m), (16m, 4m) })
+        {
+            await CloseAsync(new JobOutcome(LearnedKind.Hours, "rough_in", 20, cable + (1.4m * device)) { Classes = [new ClassHours("cable", cable), new ClassHours("device", device)] });
+        }
+
+        var before = Services.GetRequiredService<CatalogueShelf>().Current.Parts;
+        var page = Render<LearnedPage>();
+        page.WaitForElement("[aria-label='Units of Hours of rough-in: devices, boxes, plates and alarms']");
+        await page.Find("[aria-label='Units of Hours of rough-in: devices, boxes, plates and alarms']").ClickAsync(new());
+        var device15 = page.FindAll(".units tbody tr").Single(r => r.TextContent.StartsWith("Duplex receptacle, 15 A 125 V, tamper resistant", StringComparison.Ordinal));
+        Assert.Contains(American.Number(Rough(before), 3), device15.TextContent, StringComparison.Ordinal);
+        Assert.Equal(before.Hash, Services.GetRequiredService<CatalogueShelf>().Current.Parts.Hash);
+
+        await page.FindAll("button.act").Single(b => b.TextContent.Contains("Accept these 2 classes", StringComparison.Ordinal)).ClickAsync(new());
+
+        page.WaitForAssertion(() => Assert.Equal(2, page.FindAll("[aria-label='Decided'] tbody tr").Count));
+        var after = Services.GetRequiredService<CatalogueShelf>().Current.Parts;
+        Assert.InRange(Rough(after) / Rough(before), 1.12m, 1.4m);
+        Assert.InRange(Pull(after) / Pull(before), 0.95m, 1.1m);
+
+        static decimal Pull(PartsCatalogue catalogue) => catalogue.LaborFor("nm_b-12-2").Single(u => u.Phase is WorkPhase.RoughIn).Hours;
+    }
+
+    // All jobs of one mix: said in a sentence, with the intervals as wide as they are.
+    [Fact]
+    public async Task Learned_OfJobsOfOneMix_SaysThatClassesAreNotToldApart()
+    {
+        await Services.GetRequiredService<LocalPriceShelf>().StartAsync(Token);
+        await CloseAsync(new JobOutcome(LearnedKind.Hours, "rough_in", 20, 26) { Classes = [new ClassHours("cable", 8), new ClassHours("device", 12)] });
+        await CloseAsync(new JobOutcome(LearnedKind.Hours, "rough_in", 30, 38) { Classes = [new ClassHours("cable", 12), new ClassHours("device", 18)] });
+        var page = Render<LearnedPage>();
+        page.WaitForAssertion(() => Assert.Contains("nearly the same mix", page.Find(".classes p.note").TextContent, StringComparison.Ordinal));
+    }
+
     [Fact]
     public async Task Learned_SetAside_IsShownNoMoreAndCountsNowhere()
     {
@@ -126,9 +166,14 @@ public sealed class ActualsPageTests : WebContext
     {
         foreach (var _ in new[] { 1, 2 })
         {
-            await OpenSampleAsync();
-            await Store.CloseAsync(Desk.Job.Id, new DateOnly(2026, 3, 2), [new JobOutcome(LearnedKind.Hours, "rough_in", 20, 30)], "You", Token);
+            await CloseAsync(new JobOutcome(LearnedKind.Hours, "rough_in", 20, 30));
         }
+    }
+
+    private async Task CloseAsync(JobOutcome outcome)
+    {
+        await OpenSampleAsync();
+        await Store.CloseAsync(Desk.Job.Id, new DateOnly(2026, 3, 2), [outcome], "You", Token);
     }
 
     private IRenderedComponent<ActualsPage> Page(Web.Jobs.PricedJob priced) => Render<ActualsPage>(p => p.Add(a => a.JobId, Desk.Job.Id).AddCascadingValue(priced.Source));

@@ -84,6 +84,40 @@ namespace Estimator.Data.Migrations.Postgres
                     b.ToTable("job_closings", (string)null);
                 });
 
+            modelBuilder.Entity("Estimator.Data.Actuals.JobOutcomeClassRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("job_id");
+
+                    b.Property<string>("Kind")
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Key")
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("key");
+
+                    b.Property<string>("Class")
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("class");
+
+                    b.Property<long>("EstimatedE4")
+                        .HasColumnType("bigint")
+                        .HasColumnName("estimated_e4");
+
+                    b.HasKey("CompanyId", "JobId", "Kind", "Key", "Class");
+
+                    b.ToTable("job_outcome_classes", (string)null);
+                });
+
             modelBuilder.Entity("Estimator.Data.Actuals.JobOutcomeRow", b =>
                 {
                     b.Property<long>("CompanyId")
@@ -1797,6 +1831,15 @@ namespace Estimator.Data.Migrations.Postgres
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Estimator.Data.Actuals.JobOutcomeClassRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Actuals.JobOutcomeRow", null)
+                        .WithMany("Classes")
+                        .HasForeignKey("CompanyId", "JobId", "Kind", "Key")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Estimator.Data.Actuals.JobOutcomeRow", b =>
                 {
                     b.HasOne("Estimator.Data.Actuals.JobClosingRow", null)
@@ -2133,6 +2176,11 @@ namespace Estimator.Data.Migrations.Postgres
             modelBuilder.Entity("Estimator.Data.Actuals.JobClosingRow", b =>
                 {
                     b.Navigation("Outcomes");
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.JobOutcomeRow", b =>
+                {
+                    b.Navigation("Classes");
                 });
 
             modelBuilder.Entity("Estimator.Data.Contracts.ChangeOrderRow", b =>

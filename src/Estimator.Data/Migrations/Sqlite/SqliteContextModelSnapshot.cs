@@ -78,6 +78,40 @@ namespace Estimator.Data.Migrations.Sqlite
                     b.ToTable("job_closings", (string)null);
                 });
 
+            modelBuilder.Entity("Estimator.Data.Actuals.JobOutcomeClassRow", b =>
+                {
+                    b.Property<long>("CompanyId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("company_id");
+
+                    b.Property<string>("JobId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("job_id");
+
+                    b.Property<string>("Kind")
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Key")
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("key");
+
+                    b.Property<string>("Class")
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("class");
+
+                    b.Property<long>("EstimatedE4")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("estimated_e4");
+
+                    b.HasKey("CompanyId", "JobId", "Kind", "Key", "Class");
+
+                    b.ToTable("job_outcome_classes", (string)null);
+                });
+
             modelBuilder.Entity("Estimator.Data.Actuals.JobOutcomeRow", b =>
                 {
                     b.Property<long>("CompanyId")
@@ -1791,6 +1825,15 @@ namespace Estimator.Data.Migrations.Sqlite
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Estimator.Data.Actuals.JobOutcomeClassRow", b =>
+                {
+                    b.HasOne("Estimator.Data.Actuals.JobOutcomeRow", null)
+                        .WithMany("Classes")
+                        .HasForeignKey("CompanyId", "JobId", "Kind", "Key")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Estimator.Data.Actuals.JobOutcomeRow", b =>
                 {
                     b.HasOne("Estimator.Data.Actuals.JobClosingRow", null)
@@ -2127,6 +2170,11 @@ namespace Estimator.Data.Migrations.Sqlite
             modelBuilder.Entity("Estimator.Data.Actuals.JobClosingRow", b =>
                 {
                     b.Navigation("Outcomes");
+                });
+
+            modelBuilder.Entity("Estimator.Data.Actuals.JobOutcomeRow", b =>
+                {
+                    b.Navigation("Classes");
                 });
 
             modelBuilder.Entity("Estimator.Data.Contracts.ChangeOrderRow", b =>
