@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Estimator.Engine.Wiring.Boxes;
+using Estimator.Engine.Wiring.Circuits;
 
 namespace Estimator.Engine.Changes;
 
@@ -14,10 +16,38 @@ internal static class ChangeReasons
             .. old.Values.Where(c => !now.ContainsKey(c.Id)).Select(c => $"The circuit {c.Name} is given up."),
             .. now.Values.Where(c => old.TryGetValue(c.Id, out var was) && (was.Protection != c.Protection || was.BreakerA.Value != c.BreakerA.Value)).Select(c => $"The breaker of {c.Name} is exchanged for another kind."),
             .. now.Values.Where(c => old.TryGetValue(c.Id, out var was) && was.Wire != c.Wire).Select(c => $"{c.Name} takes {c.Wire} AWG instead of {old[c.Id].Wire}."),
+            .. FartherCircuits(before, after, old),
             .. Boxes(before, after),
             .. Panels(before, after),
         ];
     }
+
+    // What comes hangs on another circuit than the nearest where that one has its outlets already; the way to the other is longer than one hop.
+    private static IEnumerable<string> FartherCircuits(JobEstimate before, JobEstimate after, Dictionary<string, Circuit> old)
+    {
+        var were = before.Wiring.Boxes.Select(b => b.Id).ToHashSet(StringComparer.Ordinal);
+        List<(Circuit Full, Circuit Taken, int Room)> led = [];
+        foreach (var come in after.Wiring.Boxes.Where(b => !were.Contains(b.Id)))
+        {
+            var taken = after.Wiring.Circuits[come.Circuit];
+            if (!old.TryGetValue(taken.Id, out var sold))
+            {
+                continue;
+            }
+
+            var nearest = before.Wiring.Circuits.Where(c => c.Kind == sold.Kind && c.Panel == sold.Panel).MinBy(c => (Away(before, c, come), c.Id != sold.Id));
+            if (nearest is not null && nearest.Id != sold.Id && !CircuitRoom.Holds(before.House.Job, nearest.Kind, nearest.BreakerA.Value, nearest.Outlets + 1, decimal.ToInt32(nearest.LoadVa.Value)))
+            {
+                led.Add((nearest, taken, come.Place.Room));
+            }
+        }
+
+        return led.DistinctBy(l => (l.Full.Id, l.Taken.Id, l.Room)).Select(l => $"The nearest circuit in {after.House.Rooms[l.Room].Source.Name}, {l.Full.Name}, has as many outlets as a circuit is given, so {l.Taken.Name} is led there.");
+    }
+
+    // On another level it is farther than on this one, whatever the plan shows.
+    private static (int Levels, int Plan) Away(JobEstimate estimate, Circuit circuit, Box from) => circuit.Boxes.Select(b => estimate.Wiring.Boxes[b].Place)
+        .Select(p => (Math.Abs(p.Level - from.Place.Level), p.Spot.SquareDistanceTo(from.Place.Spot))).DefaultIfEmpty((int.MaxValue, 0)).Min();
 
     private static IEnumerable<string> Boxes(JobEstimate before, JobEstimate after)
     {

@@ -107,7 +107,7 @@ public sealed partial class TenFigures
 
     private string Hours(WorkPhase phase) => Priced.Estimate.Labor.ByPhase.TryGetValue(phase, out var hours) ? $"{American.Fixed(hours.Value, 1)} h" : "none";
 
-    private string HoursReason => $"{American.Fixed(Priced.Estimate.Labor.Total.Value, 1)} h of work, {Hours(WorkPhase.RoughIn)} of it rough-in and {Hours(WorkPhase.TrimOut)} trim-out; {American.Fixed(Priced.Estimate.Bid.PaidHours.Value, 1)} h paid, trips and setting up in them.";
+    private string HoursReason => $"{American.Fixed(Priced.Estimate.Labor.Total.Value, 1)} h of work, {Hours(WorkPhase.RoughIn)} of it rough-in and {Hours(WorkPhase.TrimOut)} trim-out; {American.Fixed(Priced.Estimate.Bid.PaidHours.Value, 1)} h paid, trips and setting up in them.{(_hours.Holds(Priced.Figures.HoursPerOpening.Value) ? "" : $" {OutsideReasons.Hours(Priced.Estimate)}")}";
 
     private static string TenthReason(TenthFigure tenth)
     {

@@ -118,6 +118,19 @@ public sealed class ChangePricingTests
         Assert.Contains(ChangePricing.Of(sold, after, WorkDone.Nothing).Reasons, r => r.StartsWith("A new circuit of 20 A", StringComparison.Ordinal));
     }
 
+    // The circuit of the room has the twelve outlets of its practice in the sample, so the next one is led there and the way is dear.
+    [Fact]
+    public void Of_AFullCircuitBesideOneWithRoom_SaysWhyTheOtherComes()
+    {
+        var sold = SmallJobs.Estimate(Engine.JobFiles.JobFile.Read(File.ReadAllText(Path.Combine(TestData.Repository, "src", "Estimator.Cli", "Samples", "basement-finish.json")), "basement").Job);
+        var room = sold.House.Rooms.Single(r => r.Source.Name == "Family room").Source;
+        var after = SmallJobs.Estimate(FrozenWiring.Pin(sold).With(r => r.Id == room.Id ? r with { Counts = [new DeviceCount { Kind = DeviceKind.DuplexReceptacle, Count = 1 }] } : r));
+        var reason = Assert.Single(ChangePricing.Of(sold, after, WorkDone.Nothing).Reasons);
+        Assert.StartsWith("The nearest circuit in Family room, ", reason, StringComparison.Ordinal);
+        Assert.Contains(" has as many outlets as a circuit is given, so ", reason, StringComparison.Ordinal);
+        Assert.DoesNotContain(ChangePricing.Of(Sold, More(1), WorkDone.Nothing).Reasons, r => r.Contains("is led there", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Of_RandomHouses_CreditsFallBelowAddRatesAndLinesAddUp()
     {
