@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using Estimator.Engine.Measures;
 
@@ -52,6 +53,9 @@ public sealed record Practice
 
     /// <summary>From which length the end of a coil is worth keeping.</summary>
     public Length? UsefulEnd { get; init; }
+
+    /// <summary>What is bought beyond the takeoff, in percent by category of the catalogue; cable has <see cref="CutTolerancePercent"/> instead.</summary>
+    public ImmutableSortedDictionary<string, Percent> SparePercents { get; init; } = ImmutableSortedDictionary<string, Percent>.Empty;
 
     /// <summary>Highest voltage drop of a branch circuit that is accepted without a thicker conductor.</summary>
     public Percent? BranchVoltageDropPercent { get; init; }

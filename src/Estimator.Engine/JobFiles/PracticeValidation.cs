@@ -1,5 +1,6 @@
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
+using Estimator.Engine.Rules;
 
 namespace Estimator.Engine.JobFiles;
 
@@ -18,6 +19,16 @@ internal static class PracticeValidation
         problems.Range("$.practice.outlets_per_15a", practice.OutletsPer15A, 1, JobLimits.Count, "outlets");
         problems.Range("$.practice.run_slack_percent", practice.RunSlackPercent?.ToHundredths(), 0, 100, "percent");
         problems.Range("$.practice.cut_tolerance_percent", practice.CutTolerancePercent?.ToHundredths(), 0, 100, "percent");
+        foreach (var (category, percent) in practice.SparePercents)
+        {
+            var path = $"$.practice.spare_percents.{category}";
+            problems.Range(path, percent.ToHundredths(), 0, 100, "percent");
+            if (!PracticeDefaults.SpareCategories.Contains(category))
+            {
+                problems.Add(path, category, string.Join(", ", PracticeDefaults.SpareCategories) + "; cable has cut_tolerance_percent");
+            }
+        }
+
         problems.Length("$.practice.cut_trim", practice.CutTrim, Length.Zero, Length.FromFeet(10));
         problems.Length("$.practice.useful_end", practice.UsefulEnd, Length.Zero, Length.FromFeet(1000));
         problems.Range("$.practice.branch_voltage_drop_percent", practice.BranchVoltageDropPercent?.ToHundredths(), 0.1m, 100, "percent");

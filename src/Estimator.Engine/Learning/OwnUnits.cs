@@ -34,16 +34,28 @@ public static class OwnUnits
     public static string LaborCsv(PartsCatalogue catalogue) => string.Join('\n', catalogue.LaborUnits.Select(u => string.Create(
         CultureInfo.InvariantCulture, $"{u.Item},{Words.Snake(u.Phase)},{u.Hours},{u.Per},\"{u.Basis.Replace("\"", "\"\"", StringComparison.Ordinal)}\"")).Prepend("item,phase,hours,per,basis").Append(""));
 
-    /// <summary>How a new job cuts cable: what the firm's jobs took beyond the takeoff is the tolerance of each piece.</summary>
+    /// <summary>
+    /// How a new job buys: what the firm's jobs took beyond the takeoff is the tolerance of each piece of cable, and of other categories what is bought beyond the takeoff. It is written
+    /// into the job, so that a saved revision is priced as it was.
+    /// </summary>
     /// <param name="practice">How the job works.</param>
     /// <param name="own">The factors in force.</param>
-    public static Practice Over(Practice practice, IEnumerable<OwnUnit> own) => own.FirstOrDefault(o => o is { Kind: LearnedKind.Material, Key: Cable }) is { } cable
-        ? practice with { CutTolerancePercent = Percent.FromHundredths(WastePercent(cable.Factor)) }
-        : practice;
+    public static Practice Over(Practice practice, IEnumerable<OwnUnit> own) => own.Where(o => o.Kind is LearnedKind.Material).Aggregate(practice, (with, o) => Percent.FromHundredths(WastePercent(o.Factor)) switch
+    {
+        var waste when o.Key == Cable => with with { CutTolerancePercent = waste },
+        var waste when IsSpared(o.Key) && waste.ToHundredths() > 0 => with with { SparePercents = with.SparePercents.SetItem(o.Key, waste) },
+        _ => with,
+    });
 
-    /// <summary>What a factor on material is as waste, in percent to the tenth; none below the takeoff.</summary>
+    /// <summary>Whether an accepted factor on the material of a category acts in new jobs.</summary>
+    /// <param name="category">The category.</param>
+    public static bool Acts(string category) => category == Cable || IsSpared(category);
+
+    /// <summary>What a factor on material is as waste, in percent to the tenth; none below the takeoff, and no more than a job accepts.</summary>
     /// <param name="factor">The factor.</param>
-    public static decimal WastePercent(decimal factor) => Math.Max(0, decimal.Round((factor - 1) * 100, 1, MidpointRounding.AwayFromZero));
+    public static decimal WastePercent(decimal factor) => Math.Clamp(decimal.Round((factor - 1) * 100, 1, MidpointRounding.AwayFromZero), 0, 100);
+
+    private static bool IsSpared(string category) => PracticeDefaults.SpareCategories.Contains(category);
 
     private static string ClassKey(PartsCatalogue catalogue, LaborUnit unit) => UnitKey.Of(UnitKey.Of(unit.Phase), LearningRules.ClassOf(catalogue.Find(unit.Item)?.Category ?? ""));
 

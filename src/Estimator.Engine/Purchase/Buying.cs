@@ -61,7 +61,7 @@ public sealed class Buying
     private PurchaseLine Line(IGrouping<string, TakeoffLine> lines, IReadOnlyList<(string Job, TakeoffResult Takeoff)> jobs)
     {
         var first = lines.First();
-        var need = _page.Sum("purchase-need", first.Description, first.Quantity.Unit, [.. lines.Select(l => l.Quantity)]);
+        var need = _page.Sum("purchase-need", first.Description, first.Quantity.Unit, [.. lines.Select(l => l.Quantity), .. lines.Where(l => l.Spare is not null).Select(l => l.Spare!.Value)]);
         var offers = _catalogue.OffersFor(first.ItemId).ToList();
         var shelf = _stock.Pieces.Where(p => p.ItemId == first.ItemId).ToList();
         if (offers.Count == 0 && shelf.Count == 0 && _stock.CountOf(first.ItemId) < need.Value)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 namespace Estimator.Engine.Rules;
 
 /// <summary>Practice that the standards do not state; each value is a start that a firm changes.</summary>
@@ -38,6 +39,12 @@ public static class PracticeDefaults
 
     /// <summary>Tolerance of a piece of cable, percent of its run.</summary>
     public static RuleRow CutTolerancePercent => Table["cut_tolerance_percent"];
+
+    /// <summary>From how much of a category, in pieces or feet, something is bought beyond the takeoff.</summary>
+    public static RuleRow SpareFrom => Table["spare_from"];
+
+    /// <summary>The categories of which something may be bought beyond the takeoff.</summary>
+    public static ImmutableArray<string> SpareCategories => [.. Table["spare_categories"].Text().Split(' ')];
 
     /// <summary>Cable lost at a cut, inches.</summary>
     public static RuleRow CutTrim => Table["cut_trim"];

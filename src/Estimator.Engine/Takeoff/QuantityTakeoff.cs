@@ -14,7 +14,7 @@ using Estimator.Engine.Wiring.Joints;
 namespace Estimator.Engine.Takeoff;
 
 /// <summary>Counts everything that the wiring asks for.</summary>
-/// <remarks>Waste is not added: purchase cuts the real runs and shows trim and leftovers.</remarks>
+/// <remarks>Waste is not added to a quantity: purchase cuts the real runs and shows trim and leftovers; what a job buys beyond it stands beside it (<see cref="Spares"/>).</remarks>
 public sealed class QuantityTakeoff
 {
     /// <summary>Number of the page of the explanation book.</summary>
@@ -58,7 +58,7 @@ public sealed class QuantityTakeoff
         var (lines, findings) = _lines.Lines();
         return new TakeoffResult
         {
-            Lines = lines,
+            Lines = new Spares(_layout.House.Job.Practice, _catalogue, _page).Over(lines),
             Devices = [.. _devices],
             SlowCable = _places.Cables(),
             Pieces = CablePieces.Of(_layout.House.Job, _wiring, _catalogue, _page),

@@ -14,6 +14,9 @@ namespace Estimator.Engine.Takeoff;
 public sealed record TakeoffLine(
     string ItemId, string Category, string Description, string Unit, Fact Quantity, bool OwnerSupplied, ImmutableArray<string> Where)
 {
+    /// <summary>What is bought beyond the quantity, as the job states it for the category; null for none. It takes no hours.</summary>
+    public Fact? Spare { get; init; }
+
     /// <summary>The quantity by room or circuit, in the line's unit; their sum is the quantity.</summary>
     public ImmutableSortedDictionary<string, decimal> ByPlace { get; init; } = ImmutableSortedDictionary<string, decimal>.Empty;
 }

@@ -46,7 +46,7 @@ public static class LearnedWords
     {
         { Kind: LearnedKind.Hours } => UnitKey.ClassOf(proposal.Key) is null ? "all units of the phase" : "the units of the class",
         { Key: Cable } => "new jobs cut each piece so much longer",
-        _ => null,
+        _ => OwnUnits.Acts(proposal.Key) ? "new jobs buy so many spare" : null,
     };
 
     private static WorkPhase Phase(string key) => Enum.GetValues<WorkPhase>().Single(p => UnitKey.Of(p) == key);

@@ -58,7 +58,7 @@ public sealed record JointOrder(ImmutableArray<RevisionPaper> Papers, PurchasePl
             var takeoff = paper.Estimate.Takeoff;
             return (paper.Saved.Job.Id, takeoff with
             {
-                Lines = [.. takeoff.Lines.Where(l => ask.Phase is null || BuyingPhase.Of(catalogue.Parts, l.ItemId) == ask.Phase).Select(l => l with { Quantity = Named(page, paper, There(l.Quantity)) })],
+                Lines = [.. takeoff.Lines.Where(l => ask.Phase is null || BuyingPhase.Of(catalogue.Parts, l.ItemId) == ask.Phase).Select(l => l with { Quantity = Named(page, paper, There(l.Quantity)), Spare = l.Spare is { } spare ? There(spare) : null })],
                 Pieces = [.. takeoff.Pieces.Select(p => p with { Length = There(p.Length), Trim = There(p.Trim) })],
                 UsefulEnd = There(takeoff.UsefulEnd),
             });

@@ -32,6 +32,12 @@ public sealed record PracticeSetting(string Label, string Default, string Source
     public static PracticeSetting OfPercent(RuleRow row, Func<Practice, Percent?> own, Func<Practice, Percent?, Practice> set) =>
         new(row.Label, $"{Typed.Of(row.Number())} %", Cited(row), p => Typed.Of(own(p)?.ToHundredths()), Reads(Typed.Percent, set)) { Unit = "%" };
 
+    /// <summary>What is bought of a category beyond the takeoff, by default nothing.</summary>
+    public static PracticeSetting OfSpare(string category, string label, string source) => new(
+        label, "nothing", source, p => p.SparePercents.TryGetValue(category, out var own) ? Typed.Of(own.ToHundredths()) : "",
+        Reads<Percent?>(Typed.Percent, (p, x) => p with { SparePercents = x is { } percent ? p.SparePercents.SetItem(category, percent) : p.SparePercents.Remove(category) }))
+    { Unit = "%" };
+
     /// <summary>A choice.</summary>
     public static PracticeSetting OfChoice(string label, string none, string source, IReadOnlyList<Option> options, Func<Practice, string> own, Func<Practice, string, Practice> set) =>
         new(label, none, source, own, Reads(Parsed<string>.Success, set)) { Options = options };

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Estimator.Engine.House;
 using Estimator.Engine.Rules;
 using Estimator.Web.Entries;
+using Estimator.Web.Takeoff;
 
 namespace Estimator.Web.Site;
 
@@ -40,6 +41,7 @@ public static class PracticeSettings
         PracticeSetting.OfPercent(PracticeDefaults.CutTolerancePercent, p => p.CutTolerancePercent, (p, x) => p with { CutTolerancePercent = x }),
         PracticeSetting.OfLength(PracticeDefaults.CutTrim, p => p.CutTrim, (p, x) => p with { CutTrim = x }),
         PracticeSetting.OfLength(PracticeDefaults.UsefulEnd, p => p.UsefulEnd, (p, x) => p with { UsefulEnd = x }),
+        .. PracticeDefaults.SpareCategories.Select(c => PracticeSetting.OfSpare(c, $"{ItemCategory.Words(c)} bought beyond the takeoff", NoSource)),
         PracticeSetting.OfPercent(PracticeDefaults.BranchVoltageDropPercent, p => p.BranchVoltageDropPercent, (p, x) => p with { BranchVoltageDropPercent = x }),
         PracticeSetting.OfLength(PracticeDefaults.MaximumWallThickness, p => p.MaximumWallThickness, (p, x) => p with { MaximumWallThickness = x }),
         PracticeSetting.OfChoice(

@@ -1,16 +1,32 @@
 using Bunit;
 using Estimator.Engine.House;
 using Estimator.Engine.Measures;
+using Estimator.Engine.Rules;
 using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
 using Estimator.Web.Site;
+using Estimator.Web.Takeoff;
 using Estimator.Web.Tests.Entries;
 
 namespace Estimator.Web.Tests.Site;
 
 public sealed class SiteTests : WebContext
 {
-    public static TheoryData<string, string, Func<Practice, string>> OwnWays => new()
+    public static TheoryData<string, string, Func<Practice, string>> OwnWays
+    {
+        get
+        {
+            var ways = Ways;
+            foreach (var category in PracticeDefaults.SpareCategories)
+            {
+                ways.Add($"{ItemCategory.Words(category)} bought beyond the takeoff", "6 %", p => $"{p.SparePercents.GetValueOrDefault(category)}");
+            }
+
+            return ways;
+        }
+    }
+
+    private static TheoryData<string, string, Func<Practice, string>> Ways => new()
     {
         { "Wall receptacles apart at most; the code's own limit still holds", "8 ft", p => $"{p.ReceptacleSpacing}" },
         { "Wall receptacle, box centre above the floor", "16 in", p => $"{p.ReceptacleHeight}" },
@@ -57,7 +73,7 @@ public sealed class SiteTests : WebContext
     {
         await OpenSampleAsync();
 
-        Assert.Equal(typeof(Practice).GetProperties().Count(p => p.CanWrite), PracticeSettings.All.Length);
+        Assert.Equal(typeof(Practice).GetProperties().Count(p => p.CanWrite) - 1 + PracticeDefaults.SpareCategories.Length, PracticeSettings.All.Length);
         Assert.Equal(PracticeSettings.All.Length, OwnWays.Count);
         Assert.All(PracticeSettings.All, s => Assert.NotEmpty(s.Source));
     }
