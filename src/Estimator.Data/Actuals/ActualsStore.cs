@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Estimator.Data.Companies;
 using Estimator.Data.Databases;
+using Estimator.Data.Jobs;
 using Estimator.Data.Prices;
 using Estimator.Engine.Catalogue;
 using Estimator.Engine.Learning;
@@ -115,7 +116,7 @@ public sealed class ActualsStore
         await db.SaveChangesAsync(token);
     }
 
-    /// <summary>Closes a job: what came of it is kept, and nothing more is written down.</summary>
+    /// <summary>Closes a job: what came of it is kept, and nothing more is written down. One that was won stands as finished.</summary>
     /// <param name="jobId">The job.</param>
     /// <param name="day">The day.</param>
     /// <param name="outcomes">What came of its parts.</param>
@@ -139,7 +140,10 @@ public sealed class ActualsStore
         });
         try
         {
+            await using var both = await db.Database.BeginTransactionAsync(token);
             await db.SaveChangesAsync(token);
+            await MoveAsync(db, jobId, JobState.Won, JobState.Finished, token);
+            await both.CommitAsync(token);
         }
         catch (DbUpdateException e) when (LostRace.Is(e))
         {
@@ -147,13 +151,19 @@ public sealed class ActualsStore
         }
     }
 
-    /// <summary>Opens a closed job again; what came of it counts no more. One that is open is no error.</summary>
+    /// <summary>Opens a closed job again; what came of it counts no more, and one that stands as finished stands as won. One that is open is no error.</summary>
     /// <param name="jobId">The job.</param>
     /// <param name="token">Ends the wait.</param>
     public async Task ReopenAsync(string jobId, CancellationToken token = default)
     {
         await using var db = await _contexts.CreateDbContextAsync(token);
-        await db.JobClosings.Where(r => r.JobId == jobId).ExecuteDeleteAsync(token);
+        await using var both = await db.Database.BeginTransactionAsync(token);
+        if (await db.JobClosings.Where(r => r.JobId == jobId).ExecuteDeleteAsync(token) > 0)
+        {
+            await MoveAsync(db, jobId, JobState.Finished, JobState.Won, token);
+        }
+
+        await both.CommitAsync(token);
     }
 
     /// <summary>All closed jobs, newest first.</summary>
@@ -175,6 +185,12 @@ public sealed class ActualsStore
     {
         Classes = [.. row.Classes!.Select(c => new ClassHours(c.Class, Scaled.FromE4(c.EstimatedE4))).OrderBy(c => c.Class, StringComparer.Ordinal)],
     };
+
+    private static Task<int> MoveAsync(EstimatorContext db, string jobId, JobState from, JobState to, CancellationToken token)
+    {
+        var (left, reached) = (Word.Of(from), Word.Of(to));
+        return db.Jobs.Where(r => r.Id == jobId && r.State == left).ExecuteUpdateAsync(set => set.SetProperty(r => r.State, reached), token);
+    }
 
     private static ArgumentException Closed(string jobId, Exception? inner = null) => new($"The job {jobId} is closed; open it again to change what was written down.", nameof(jobId), inner);
 

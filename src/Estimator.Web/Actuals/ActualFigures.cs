@@ -24,7 +24,7 @@ public sealed record ActualFigures
     /// <summary>All of them together.</summary>
     public required PhaseActual All { get; init; }
 
-    /// <summary>Cable, boxes, devices and plates, in takeoff order.</summary>
+    /// <summary>All that is bought, in takeoff order.</summary>
     public required ImmutableArray<MaterialActual> Material { get; init; }
 
     /// <summary>What the job left; null before hours were written down.</summary>
@@ -44,12 +44,13 @@ public sealed record ActualFigures
         ];
         var worked = page.Sum("hours-worked", "Hours worked", Unit.Hours, [.. phases.Select(p => p.Worked)]);
         var used = actuals.Material.ToDictionary(m => m.Item, m => m.Quantity, StringComparer.Ordinal);
+        var lines = priced.Estimate.Takeoff.Lines.DistinctBy(l => l.ItemId).ToImmutableArray();
         return new ActualFigures
         {
             Phases = phases,
             All = new PhaseActual(WorkPhase.Layout, labor.Total, worked, Over(page, worked, labor.Total)),
-            Material = [.. priced.Estimate.Takeoff.Lines.Where(l => Kinds.Contains(l.Category) || used.ContainsKey(l.ItemId)).DistinctBy(l => l.ItemId).Select(l => Item(page, l, used))],
-            Result = worked.Value > 0 ? JobResult.Of(page, priced.Estimate, worked) : null,
+            Material = [.. lines.Where(l => OwnUnits.Acts(l.Category) || used.ContainsKey(l.ItemId)).Select(l => Item(page, l, used) with { Often = Kinds.Contains(l.Category) || used.ContainsKey(l.ItemId) })],
+            Result = worked.Value > 0 ? JobResult.Of(page, priced.Estimate, worked, lines.Where(l => used.ContainsKey(l.ItemId)).ToDictionary(l => l.ItemId, l => Used(page, l, used[l.ItemId]), StringComparer.Ordinal)) : null,
             Source = priced.Source.With(page.ToPage()),
         };
     }
@@ -62,6 +63,8 @@ public sealed record ActualFigures
 
     private static Fact Over(PageWriter page, Fact worked, Fact estimated) => page.Compute(Operation.Difference, "hours-over", "Hours above the estimate", Unit.Hours, worked, estimated);
 
+    private static Fact Used(PageWriter page, TakeoffLine line, decimal quantity) => page.Row(Citation.Actuals, line.Description, "Used", quantity, line.Quantity.Unit);
+
     private static MaterialActual Item(PageWriter page, TakeoffLine line, Dictionary<string, decimal> used)
     {
         if (!used.TryGetValue(line.ItemId, out var quantity) || line.Quantity.Value == 0)
@@ -69,7 +72,7 @@ public sealed record ActualFigures
             return new MaterialActual(line, null, null);
         }
 
-        var more = page.Compute(Operation.Difference, "material-over", "Above the takeoff", line.Quantity.Unit, page.Row(Citation.Actuals, line.Description, "Used", quantity, line.Quantity.Unit), line.Quantity);
+        var more = page.Compute(Operation.Difference, "material-over", "Above the takeoff", line.Quantity.Unit, Used(page, line, quantity), line.Quantity);
         var share = page.Compute(Operation.Quotient, "material-over", "Above the takeoff, as a share of it", Unit.Factor, more, line.Quantity);
         return new MaterialActual(line, quantity, page.Compute(Operation.Product, "material-over", "Above the takeoff", Unit.Percent, share, page.Constant("Hundredths", 100)));
     }

@@ -77,9 +77,14 @@ public sealed partial class ActualsPage
         var (job, actuals) = (Desk.Job, await Store.LoadAsync(JobId, Gone));
         var estimate = await Task.Run(() => JobEstimate.Compute(job, CatalogueShelf.BuiltIn().Parts, SearchDepth.Quick), Gone);
         await DoAsync(() => Store.CloseAsync(JobId, Today, JobOutcomes.Of(estimate, actuals.Hours, actuals.Material), JobDesk.Me, Gone));
+        await Desk.RefreshAsync(Gone);
     }
 
-    private Task ReopenAsync() => DoAsync(() => Store.ReopenAsync(JobId, Gone));
+    private async Task ReopenAsync()
+    {
+        await DoAsync(() => Store.ReopenAsync(JobId, Gone));
+        await Desk.RefreshAsync(Gone);
+    }
 
     private async Task DoAsync(Func<Task> act)
     {

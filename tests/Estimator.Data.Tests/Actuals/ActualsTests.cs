@@ -81,6 +81,26 @@ public abstract class ActualsTests(TestDatabase database)
         Assert.Equal((1.1m, 1.5m), (all[0].Proposal.Pooled.Low, all[0].Proposal.Pooled.High));
     }
 
+    // A job that was won is finished by being closed, and won again by being opened; closing says nothing of a bid that nobody accepted.
+    [Theory]
+    [InlineData(JobState.Won, JobState.Finished, JobState.Won)]
+    [InlineData(JobState.Finished, JobState.Finished, JobState.Won)]
+    [InlineData(JobState.Sent, JobState.Sent, JobState.Sent)]
+    [InlineData(JobState.Draft, JobState.Draft, JobState.Draft)]
+    public async Task Close_OfAWonJob_FinishesIt(JobState before, JobState closed, JobState opened)
+    {
+        var services = await database.NewCompanyAsync();
+        var (jobs, store) = (services.GetRequiredService<JobStore>(), services.GetRequiredService<ActualsStore>());
+        await jobs.CreateAsync(SmallJobs.OneRoom(RoomKind.Bedroom, (DeviceKind.DuplexReceptacle, 4)) with { Id = Job }, Who, Token);
+        await jobs.SetStateAsync(Job, before, Token);
+        await store.ReopenAsync(Job, Token);
+        Assert.Equal(before, (await jobs.LoadAsync(Job, Token))!.State);
+        await store.CloseAsync(Job, Monday, [], Who, Token);
+        Assert.Equal(closed, (await jobs.LoadAsync(Job, Token))!.State);
+        await store.ReopenAsync(Job, Token);
+        Assert.Equal(opened, (await jobs.LoadAsync(Job, Token))!.State);
+    }
+
     // Hours by class are kept with the job as it was closed; a row of before has none and counts for its phase.
     [Fact]
     public async Task Close_KeepsEstimatedHoursByClass()

@@ -103,12 +103,33 @@ public sealed class LearningTests
     public void Result_AtTheEstimatedHours_LeavesContingencyProfitAndRounding()
     {
         var page = new PageWriter(50);
-        var result = JobResult.Of(page, Estimate, Estimate.Labor.Total);
+        var result = JobResult.Of(page, Estimate, Estimate.Labor.Total, Nothing);
         var bid = Estimate.Bid;
         Assert.Equal(bid.Additions.Where(l => l.Id != "overhead").Sum(l => l.Amount.Value), result.Left.Value);
-        var twice = JobResult.Of(page, Estimate, page.Given("$", "Hours", 2 * Estimate.Labor.Total.Value, Unit.Hours));
+        var twice = JobResult.Of(page, Estimate, page.Given("$", "Hours", 2 * Estimate.Labor.Total.Value, Unit.Hours), Nothing);
         Assert.Equal(result.Left.Value - bid.DirectCost.Single(l => l.Id == "labor").Amount.Value, twice.Left.Value, 1);
     }
+
+    // Used as taken off changes nothing; a tenth more of the cable costs a tenth of what its coils cost, and the tax on that, whatever is left over of the coil.
+    [Fact]
+    public void Result_OfMaterialUsed_CountsAtTheEstimatesPrices()
+    {
+        var page = new PageWriter(50);
+        var (bid, cable) = (Estimate.Bid, Estimate.Purchase.Lines.First(l => l.ItemId.StartsWith("nm_b", StringComparison.Ordinal)));
+        var plain = JobResult.Of(page, Estimate, Estimate.Labor.Total, Nothing);
+        Assert.Null(plain.Material);
+        var same = JobResult.Of(page, Estimate, Estimate.Labor.Total, Used(cable.Needed.Value));
+        Assert.Equal((0m, plain.Left.Value), (same.Material!.Value.Value, same.Left.Value));
+        var more = JobResult.Of(page, Estimate, Estimate.Labor.Total, Used(1.1m * cable.Needed.Value));
+        var tax = bid.DirectCost.Single(l => l.Id == "material-tax").Amount.Value / bid.DirectCost.Single(l => l.Id == "material").Amount.Value;
+        Assert.Equal(0.1m * cable.Cost!.Value.Value.ToDollars() * (1 + tax), more.Material!.Value.Value, 1);
+        Assert.Equal(plain.Left.Value - more.Material.Value.Value, more.Left.Value);
+        Assert.True(JobResult.Of(page, Estimate, Estimate.Labor.Total, Used(0.9m * cable.Needed.Value)).Left.Value > plain.Left.Value);
+
+        Dictionary<string, Fact> Used(decimal feet) => new(StringComparer.Ordinal) { [cable.ItemId] = page.Given("$", "Used", feet, cable.Needed.Unit) };
+    }
+
+    private static IReadOnlyDictionary<string, Fact> Nothing { get; } = new Dictionary<string, Fact>(StringComparer.Ordinal);
 
     private static ClosedJob Closed(string id, decimal ratio) => new(id, id, new DateOnly(2026, 3, 2), [new JobOutcome(LearnedKind.Hours, "rough_in", 20, 20 * ratio)]);
 }
