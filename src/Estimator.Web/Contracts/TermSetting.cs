@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Estimator.Engine.House;
-using Estimator.Engine.JobFiles;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Rules;
 using Estimator.Web.Figures;
@@ -27,32 +26,18 @@ public sealed record TermSetting(string Field, string Title, string Unit, Func<P
         Share("deposit_cap_percent", "Deposit at most, of the price", "%", t => t.DepositCapPercent, (t, v) => t with { DepositCapPercent = v }, CapHelp),
         new("deposit_cap", "Deposit at most", "$", t => t.DepositCap?.ToDollars(), (t, v) => t with { DepositCap = v is { } d ? Money.FromDollars(d) : null }, CapHelp),
         Share("retainage_percent", "Retainage, of the work done", "%", t => t.RetainagePercent, (t, v) => t with { RetainagePercent = v }, $"{Of(PaymentDefaults.RetainagePercent)} Federal contracts hold at most {American.Number(PaymentDefaults.RetainageMostPercent.Number())}%."),
-        new("days_to_pay", "Due after an invoice", "days", t => t.DaysToPay, (t, v) => t with { DaysToPay = v is { } d ? decimal.ToInt32(decimal.Truncate(d)) : null }, Of(PaymentDefaults.DaysToPay)),
+        new("days_to_pay", "Due after an invoice", "days", t => t.DaysToPay, (t, v) => t with { DaysToPay = v is { } d ? decimal.ToInt32(d) : null }, Of(PaymentDefaults.DaysToPay)) { Whole = true },
         Share("late_charge_percent", "Late charge, a month", "%", t => t.LateChargePercent, (t, v) => t with { LateChargePercent = v }, Of(PaymentDefaults.LateChargePercent)),
     ];
+
+    /// <summary>Whether only whole numbers make sense.</summary>
+    public bool Whole { get; init; }
 
     /// <summary>The stated number as it stands in its field.</summary>
     public string Text(Job job) => Read(job.Payment ?? new PaymentTerms())?.ToString("0.####", CultureInfo.InvariantCulture) ?? "";
 
     /// <summary>The change that a typed text makes, or what is wrong with it.</summary>
-    public Parsed<Func<Job, Job>> Change(Job job, string text)
-    {
-        decimal? value = null;
-        if (text.Trim().Length > 0)
-        {
-            var read = RateText.Read(text);
-            if (!read.Ok)
-            {
-                return Parsed<Func<Job, Job>>.Failure(read.Problem);
-            }
-
-            value = read.Value;
-        }
-
-        Job Next(Job j) => j with { Payment = Write(j.Payment ?? new PaymentTerms(), value) };
-        var refused = JobFile.Read(JobFile.Write(Next(job)), job.Name).Problems.FirstOrDefault(p => p.Path == $"$.payment.{Field}");
-        return refused is null ? Parsed<Func<Job, Job>>.Success(Next) : Parsed<Func<Job, Job>>.Failure($"Found {refused.Found}; accepted is {refused.Accepted}.");
-    }
+    public Parsed<Func<Job, Job>> Change(Job job, string text) => StatedNumber.Change(job, text, $"$.payment.{Field}", Whole ? Unit : null, (j, v) => j with { Payment = Write(j.Payment ?? new PaymentTerms(), v) });
 
     private static string Of(RuleRow row) => $"Left empty: {American.Number(row.Number(), 2)} ({row.Basis}).";
 

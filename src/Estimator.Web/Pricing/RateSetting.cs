@@ -1,6 +1,5 @@
 using System.Globalization;
 using Estimator.Engine.House;
-using Estimator.Engine.JobFiles;
 using Estimator.Engine.Measures;
 using Estimator.Engine.Rules;
 using Estimator.Web.Figures;
@@ -33,30 +32,7 @@ public sealed record RateSetting(
     public string Text(BidSettings bid) => Read(bid) is { } value ? value.ToString("0.####", CultureInfo.InvariantCulture) : "";
 
     /// <summary>The change that a typed text makes, or what is wrong with it in the engine's own words.</summary>
-    public Parsed<Func<Job, Job>> Change(Job job, string text)
-    {
-        decimal? value = null;
-        if (text.Trim().Length > 0)
-        {
-            var read = RateText.Read(text);
-            if (!read.Ok)
-            {
-                return Parsed<Func<Job, Job>>.Failure(read.Problem);
-            }
-
-            value = read.Value;
-            if (Whole && value != decimal.Truncate(value.Value))
-            {
-                return Parsed<Func<Job, Job>>.Failure($"Found {American.Number(value.Value, 4)}; accepted are whole {Unit}.");
-            }
-        }
-
-        Job Next(Job j) => j with { Bid = Write(j.Bid, value) };
-        var refused = JobFile.Read(JobFile.Write(Next(job)), job.Name).Problems.FirstOrDefault(p => p.Path == $"$.bid.{Field}");
-        return refused is null
-            ? Parsed<Func<Job, Job>>.Success(Next)
-            : Parsed<Func<Job, Job>>.Failure($"Found {refused.Found}; accepted is {refused.Accepted}.");
-    }
+    public Parsed<Func<Job, Job>> Change(Job job, string text) => StatedNumber.Change(job, text, $"$.bid.{Field}", Whole ? Unit : null, (j, v) => j with { Bid = Write(j.Bid, v) });
 
     /// <summary>What the log says of it.</summary>
     public string Words(string text) => text.Trim().Length == 0 ? $"{Title}: as the bid table has it" : $"{Title}: {text.Trim().Trim('$', '%', ' ')} {Unit}";
