@@ -13,11 +13,11 @@ public static class InvoiceTable
     {
         ArgumentNullException.ThrowIfNull(invoice);
         var (number, day) = (Csv.Number(invoice.Number), invoice.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
-        string[] Sum(string what, Money amount) => [number, day, "sum", what, "", "", Csv.Number(amount.ToDollars()), ""];
+        CsvCell[] Sum(string what, Money amount) => [number, day, "sum", what, "", "", Csv.Number(amount.ToDollars()), ""];
         return Csv.Write(
             ["invoice", "date", "kind", "what", "value_usd", "before_usd", "now_usd", "left_usd"],
             [
-                .. invoice.Invoice.Lines.Select(l => (string[])[number, day, "line", l.Title, Csv.Number(l.Value.ToDollars()), Csv.Number(l.Before.ToDollars()), Csv.Number(l.Now.ToDollars()), Csv.Number(l.Left.ToDollars())]),
+                .. invoice.Invoice.Lines.Select(l => (CsvCell[])[number, day, "line", l.Title, Csv.Number(l.Value.ToDollars()), Csv.Number(l.Before.ToDollars()), Csv.Number(l.Now.ToDollars()), Csv.Number(l.Left.ToDollars())]),
                 Sum("deposit", invoice.Invoice.Deposit), Sum("work", invoice.Invoice.Work), Sum("deposit_taken_off", invoice.Invoice.DepositApplied), Sum("retained", invoice.Invoice.Retained), Sum("retained_paid", invoice.Invoice.Released),
                 [number, invoice.DueOn.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), "due", "due", "", "", Csv.Number(invoice.Invoice.Due.ToDollars()), ""],
             ]);

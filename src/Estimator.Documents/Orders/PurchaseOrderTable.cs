@@ -12,7 +12,7 @@ public static class PurchaseOrderTable
         ArgumentNullException.ThrowIfNull(paper);
         return Csv.Write(
             ["order", "line", "supplier_number", "item", "description", "packs", "pack_size", "unit", "pack_price_usd", "cost_usd", "received", "back_ordered", "cancelled", "returned"],
-            paper.Order.Standing.Select(l => (string[])
+            paper.Order.Standing.Select(l => (CsvCell[])
             [
                 paper.Number, Csv.Number(l.Line.Line), l.Line.Number, l.Line.Item, l.Line.Description, Csv.Number(l.Line.Packs), Csv.Number(l.Line.PackSize), l.Line.Unit, Csv.Number(l.Line.PackPrice.ToDollars()),
                 Csv.Number(l.Line.CostOf(l.Line.Packs - l.Cancelled).ToDollars()), Csv.Number(l.Received), Csv.Number(l.BackOrdered), Csv.Number(l.Cancelled), Csv.Number(l.Returned),

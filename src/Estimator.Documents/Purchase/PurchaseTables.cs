@@ -28,20 +28,20 @@ public static class PurchaseTables
         ArgumentNullException.ThrowIfNull(plan);
         return Csv.Write(
             ["item", "description", "coil", "had", "needed", "left", "unit", "what_to_do"],
-            plan.Lines.Where(l => l.Left > 0 && l.Unit != "foot").Select(l => (string[])[l.ItemId, l.Description, "", Csv.Number(l.Packs.Sum(p => p.Count * p.Offer.PackSize) + l.FromStock), Csv.Number(l.Needed.Value), Csv.Number(l.Left), l.Unit, SurplusSheet.WhatToDo(l)])
-                .Concat(plan.Cuts.SelectMany(cut => cut.Coils.Select((coil, c) => (string[])
+            plan.Lines.Where(l => l.Left > 0 && l.Unit != "foot").Select(l => (CsvCell[])[l.ItemId, l.Description, "", Csv.Number(l.Packs.Sum(p => p.Count * p.Offer.PackSize) + l.FromStock), Csv.Number(l.Needed.Value), Csv.Number(l.Left), l.Unit, SurplusSheet.WhatToDo(l)])
+                .Concat(plan.Cuts.SelectMany(cut => cut.Coils.Select((coil, c) => (CsvCell[])
                 [
                     cut.ItemId, plan.Lines.First(l => l.ItemId == cut.ItemId).Description, Csv.Number(c + 1), Csv.Number(coil.Length.ToFeet()), Csv.Number((coil.Length - coil.Left).ToFeet()), Csv.Number(coil.Left.ToFeet()), "foot",
                     SurplusSheet.WhatToDo(cut, coil),
                 ]))));
     }
 
-    private static IEnumerable<string[]> Rows(PurchaseLine line)
+    private static IEnumerable<CsvCell[]> Rows(PurchaseLine line)
     {
-        string[] item = [line.ItemId, line.Description, Csv.Number(line.Needed.Value), line.Unit];
+        CsvCell[] item = [line.ItemId, line.Description, Csv.Number(line.Needed.Value), line.Unit];
         return line.Packs.IsEmpty
             ? [[.. item, "", "", "", "", "", Csv.Number(line.FromStock), "", "", line.Cost is null ? "no price" : ""]]
-            : line.Packs.Select(pack => (string[])
+            : line.Packs.Select(pack => (CsvCell[])
             [
                 .. item, pack.Offer.Supplier, Csv.Number(pack.Offer.PackSize), Csv.Number(pack.Count), Csv.Number(pack.Offer.Price.ToDollars()),
                 Csv.Number((pack.Offer.Price * pack.Count).ToDollars()), Csv.Number(line.FromStock), Csv.Number(line.Left), GoesBack(line, pack), pack.Offer.Note,
@@ -50,7 +50,7 @@ public static class PurchaseTables
 
     private static string GoesBack(PurchaseLine line, PackCount pack) => line.Left == 0 ? "" : line.GoesBack(pack) ? "yes" : "no";
 
-    private static IEnumerable<string[]> Rows(CutPlan cut, CutCoil coil, int number, Dictionary<string, CutRun> runs)
+    private static IEnumerable<CsvCell[]> Rows(CutPlan cut, CutCoil coil, int number, Dictionary<string, CutRun> runs)
     {
         var marks = coil.Marks;
         for (var i = 0; i < coil.Pieces.Length; i++)

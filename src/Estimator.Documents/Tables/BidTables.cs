@@ -26,15 +26,15 @@ internal static class BidTables
     /// <summary>Every node behind every figure, with the nodes that it was made from.</summary>
     internal static string Explanations(JobEstimate estimate) => Csv.Write(
         ["node", "label", "value", "unit", "operation", "rule", "inputs"],
-        estimate.Book.Pages.OrderBy(p => p.Number).SelectMany(p => Enumerable.Range(0, p.Count).Select(i => p[i])).Select(n => (string[])
+        estimate.Book.Pages.OrderBy(p => p.Number).SelectMany(p => Enumerable.Range(0, p.Count).Select(i => p[i])).Select(n => (CsvCell[])
         [
             Node(n.Ref), n.Label, n.Unit is Unit.Length ? FigureText.Of(n) : Csv.Number(n.Value), FigureText.UnitWords(n.Unit),
             System.Text.Json.JsonNamingPolicy.SnakeCaseLower.ConvertName(n.Operation.ToString()), n.Rule, string.Join(' ', n.Inputs.Select(Node)),
         ]));
 
-    private static IEnumerable<string[]> Lines(string part, IEnumerable<BidLine> lines) => lines.Select(l => Figure(part, l.Id, l.Label, l.Amount));
+    private static IEnumerable<CsvCell[]> Lines(string part, IEnumerable<BidLine> lines) => lines.Select(l => Figure(part, l.Id, l.Label, l.Amount));
 
-    private static string[] Figure(string part, string id, string label, Fact figure) => [part, id, label, Csv.Number(figure.Value), FigureText.UnitWords(figure.Unit), Node(figure.Node)];
+    private static CsvCell[] Figure(string part, string id, string label, Fact figure) => [part, id, label, Csv.Number(figure.Value), FigureText.UnitWords(figure.Unit), Node(figure.Node)];
 
     private static string Node(NodeRef node) => string.Create(CultureInfo.InvariantCulture, $"{node.Page}.{node.Index}");
 }

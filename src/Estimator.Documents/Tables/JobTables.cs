@@ -45,21 +45,21 @@ public static class JobTables
 
     private static string Takeoff(JobEstimate estimate) => Csv.Write(
         ["item", "category", "description", "unit", "quantity", "owner_supplied", "where", "node"],
-        estimate.Takeoff.Lines.Select(l => (string[])
+        estimate.Takeoff.Lines.Select(l => (CsvCell[])
         [
             l.ItemId, l.Category, l.Description, l.Unit, Csv.Number(l.Quantity.Value), YesNo(l.OwnerSupplied), string.Join("; ", l.Where), Node(l.Quantity.Node),
         ]));
 
     private static string Labor(JobEstimate estimate) => Csv.Write(
         ["item", "description", "phase", "quantity", "hours", "basis", "factors", "node"],
-        estimate.Labor.Lines.Select(l => (string[])
+        estimate.Labor.Lines.Select(l => (CsvCell[])
         [
             l.ItemId, l.Description, Snake(l.Phase), Csv.Number(l.Quantity.Value), Csv.Number(l.Hours.Value), l.Basis, LaborWords.Of(l.Factors), Node(l.Hours.Node),
         ]));
 
     private static string Circuits(JobEstimate estimate) => Csv.Write(
         ["circuit", "name", "panel", "kind", "breaker_a", "poles", "protection", "first_receptacle_protects", "wire_awg", "outlets", "load_va", "voltage_drop_percent", "cable_ft", "boxes", "spaces", "leg", "shares_neutral_with"],
-        estimate.Wiring.Circuits.Select(c => (string[])
+        estimate.Wiring.Circuits.Select(c => (CsvCell[])
         [
             c.Id, c.Name, estimate.Layout.Panels[c.Panel].Source.Id, Snake(c.Kind), Csv.Number(c.BreakerA.Value), Csv.Number(c.Poles), Snake(c.Protection), YesNo(c.FirstReceptacleProtects),
             c.Wire.ToString(), Csv.Number(c.Outlets), Csv.Number(c.LoadVa.Value), Csv.Number(c.VoltageDropPercent.Value),
@@ -72,7 +72,7 @@ public static class JobTables
         var circuits = estimate.Wiring.Boxes.SelectMany(b => b.Devices.Select(d => (d, b))).ToLookup(x => x.d, x => x.b);
         return Csv.Write(
             ["device", "kind", "room", "room_name", "mount", "x", "y", "height", "place_assumed", "owner_supplied", "box", "circuit"],
-            estimate.Layout.Devices.Select((d, i) => (string[])
+            estimate.Layout.Devices.Select((d, i) => (CsvCell[])
             [
                 d.Id, Snake(d.Kind), estimate.House.Rooms[d.Place.Room].Source.Id, PlaceWords.Room(estimate.House.Rooms[d.Place.Room]), Snake(d.Place.Mount),
                 d.Place.X.AsLength().Value.ToString(), d.Place.Y.AsLength().Value.ToString(), d.Place.HeightFact.AsLength().Value.ToString(), YesNo(d.Place.Assumed), YesNo(d.OwnerSupplied),
@@ -82,14 +82,14 @@ public static class JobTables
 
     private static string Findings(JobEstimate estimate) => Csv.Write(
         ["severity", "code", "text", "article", "edition", "verified", "where"],
-        estimate.Findings.Select(f => (string[])[Snake(f.Severity), f.Code, f.Text, f.Article, f.Edition, YesNo(f.Verified), string.Join("; ", f.Where)]));
+        estimate.Findings.Select(f => (CsvCell[])[Snake(f.Severity), f.Code, f.Text, f.Article, f.Edition, YesNo(f.Verified), string.Join("; ", f.Where)]));
 
     private static string Range(JobEstimate estimate) => Csv.Write(
         ["row", "what", "share_of_cost_percent", "less_usd", "more_usd", "from_usd", "to_under_usd", "draws", "node"],
-        estimate.Bid.Range.Factors.Select(f => (string[])
+        estimate.Bid.Range.Factors.Select(f => (CsvCell[])
         [
             "factor", f.Label, Csv.Number(f.Share.Value), Csv.Number(f.Less.Value), Csv.Number(f.More.Value), "", "", "", Node(f.More.Node),
-        ]).Concat(estimate.Bid.Range.Bins.Select(b => (string[])["histogram", "", "", "", "", Csv.Number(b.From), Csv.Number(b.To), Csv.Number(b.Draws), ""])));
+        ]).Concat(estimate.Bid.Range.Bins.Select(b => (CsvCell[])["histogram", "", "", "", "", Csv.Number(b.From), Csv.Number(b.To), Csv.Number(b.Draws), ""])));
 
     private static string Node(NodeRef node) => string.Create(CultureInfo.InvariantCulture, $"{node.Page}.{node.Index}");
 
