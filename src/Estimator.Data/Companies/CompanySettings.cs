@@ -18,6 +18,9 @@ public sealed record CompanySettings
     /// <summary>Rates of a new job; what is left out follows the bid table.</summary>
     public BidSettings Rates { get; init; } = new();
 
+    /// <summary>Terms of payment of a new job; what is left out follows the payment table.</summary>
+    public PaymentTerms Payment { get; init; } = new();
+
     /// <summary>Version that these were read at; saving checks it.</summary>
     public int Version { get; init; }
 }

@@ -1,7 +1,4 @@
-using System.Text.Json;
 using Estimator.Data.Databases;
-using Estimator.Engine.House;
-using Estimator.Engine.JobFiles;
 using Microsoft.EntityFrameworkCore;
 
 namespace Estimator.Data.Companies;
@@ -35,7 +32,7 @@ public sealed class CompanyStore
                 row.Name = StorableText.Of(settings.Name);
                 row.AddressLines = [.. settings.AddressLines.Select(StorableText.Of)];
                 row.Licence = StorableText.Of(settings.Licence);
-                row.RatesJson = JsonSerializer.Serialize(settings.Rates, JobJson.Options);
+                row.RatesJson = StartingRates.Write(settings.Rates, settings.Payment);
                 try
                 {
                     await db.SaveChangesAsync(token);
@@ -51,12 +48,9 @@ public sealed class CompanyStore
         return new Saving<CompanySettings>(false, await LoadAsync(token));
     }
 
-    private static CompanySettings Settings(CompanyRow row) => new()
+    private static CompanySettings Settings(CompanyRow row)
     {
-        Name = row.Name,
-        AddressLines = [.. row.AddressLines],
-        Licence = row.Licence,
-        Rates = JsonSerializer.Deserialize<BidSettings>(row.RatesJson, JobJson.Options)!,
-        Version = row.Version,
-    };
+        var (rates, payment) = StartingRates.Read(row.RatesJson);
+        return new CompanySettings { Name = row.Name, AddressLines = [.. row.AddressLines], Licence = row.Licence, Rates = rates, Payment = payment, Version = row.Version };
+    }
 }

@@ -61,7 +61,12 @@ public sealed partial class JobsPage
 
     private bool IsChosen((string Title, JobState? State, bool Archived) choice) => _filter.State == choice.State && _filter.Archived == choice.Archived;
 
-    private async Task StartBlankAsync() => await StartAsync(StartedAsFirm(JobStarts.Blank("New job") with { Bid = (await Company.LoadAsync()).Rates }), "rooms");
+    private async Task StartBlankAsync()
+    {
+        var company = await Company.LoadAsync();
+        var stated = company.Payment with { Milestones = [] } != new PaymentTerms();
+        await StartAsync(StartedAsFirm(JobStarts.Blank("New job") with { Bid = company.Rates, Payment = stated ? company.Payment : null }), "rooms");
+    }
 
     private Job StartedAsFirm(Job job) => job with { Practice = OwnUnits.Over(job.Practice, Shelf.Units) };
 

@@ -1,11 +1,13 @@
 using Estimator.Data.Companies;
 using Estimator.Engine.House;
+using Estimator.Web.Contracts;
 using Estimator.Web.Figures;
+using Estimator.Web.Jobs;
 using Microsoft.AspNetCore.Components;
 
 namespace Estimator.Web.Settings;
 
-/// <summary>What the company prints on its papers, and the rates of a new job.</summary>
+/// <summary>What the company prints on its papers, and the rates and terms of a new job.</summary>
 public sealed partial class SettingsPage
 {
     private const int Longest = 2000;
@@ -49,6 +51,27 @@ public sealed partial class SettingsPage
         }
     }
 
+    private string Shown(TermSetting term, CompanySettings settings) => _typed.TryGetValue(term.Field, out var typed) ? typed : term.Text(Started(settings));
+
+    // Read and judged as in a job, so that a new one takes all that is stored here.
+    private void Take(TermSetting term, string? text)
+    {
+        var started = Started(_settings!);
+        var change = term.Change(started, text ?? "");
+        _problems.Remove(term.Field);
+        _typed.Remove(term.Field);
+        if (change.Ok)
+        {
+            _settings = _settings! with { Payment = change.Value(started).Payment ?? new PaymentTerms() };
+        }
+        else
+        {
+            (_problems[term.Field], _typed[term.Field]) = (change.Problem, text ?? "");
+        }
+    }
+
+    private static Job Started(CompanySettings settings) => JobStarts.Blank("New job") with { Payment = settings.Payment };
+
     private void TakeBasis(ChangeEventArgs e) =>
         _settings = _settings! with { Rates = _settings.Rates with { ProfitBasis = Enum.TryParse<ProfitBasis>(e.Value as string, out var basis) ? basis : null } };
 
@@ -74,7 +97,7 @@ public sealed partial class SettingsPage
 
         if (_problems.Count > 0)
         {
-            _other = $"Nothing was saved: {American.Count(_problems.Count, "rate")} below can't be read.";
+            _other = $"Nothing was saved: {American.Count(_problems.Count, "rate or term")} below can't be read.";
             return;
         }
 

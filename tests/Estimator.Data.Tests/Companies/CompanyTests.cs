@@ -23,11 +23,22 @@ public abstract class CompanyTests(TestDatabase database)
             AddressLines = ["1 Sample Street", "Line <two>"],
             Licence = "Licence sentence",
             Rates = new BidSettings { ElectricianWage = Money.FromDollars(41.255m), OverheadPercent = Percent.FromHundredths(12.5m), ProfitBasis = ProfitBasis.Margin, ValidDays = 21 },
+            Payment = new PaymentTerms { DepositPercent = Percent.FromHundredths(10), DepositCap = Money.FromDollars(1000), RetainagePercent = Percent.FromHundredths(5), DaysToPay = 30, LateChargePercent = Percent.FromHundredths(1.5m) },
         };
         Assert.True((await store.SaveAsync(wanted, Token)).Saved);
         var loaded = await store.LoadAsync(Token);
         Assert.Equal((wanted.Name, wanted.Licence, wanted.Rates), (loaded.Name, loaded.Licence, loaded.Rates));
         Assert.Equal(wanted.AddressLines, loaded.AddressLines);
+        Assert.Equal(wanted.Payment, loaded.Payment with { Milestones = [] });
+    }
+
+    // Settings of an earlier release: rates alone.
+    [Fact]
+    public void Read_OfRatesWithoutTerms_StatesNone()
+    {
+        var (rates, payment) = StartingRates.Read("""{"overhead_percent": 12.5}""");
+        Assert.Equal(Percent.FromHundredths(12.5m), rates.OverheadPercent);
+        Assert.Equal(new PaymentTerms(), payment with { Milestones = [] });
     }
 
     [Fact]

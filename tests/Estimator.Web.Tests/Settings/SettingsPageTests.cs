@@ -68,6 +68,32 @@ public sealed class SettingsPageTests : WebContext
     }
 
     [Fact]
+    public async Task NewJob_StartsWithTheTermsOfTheSettings()
+    {
+        var page = Render<SettingsPage>();
+        await page.InvokeAsync(() => Typed(page, "Retainage, of the work done").ChangeAsync(new() { Value = "7.5" }));
+        await page.InvokeAsync(() => Typed(page, "Due after an invoice").ChangeAsync(new() { Value = "15.5" }));
+        await page.Find("button.act").ClickAsync(new());
+        Assert.Contains("accepted are whole days", page.Markup, StringComparison.Ordinal);
+        await page.InvokeAsync(() => Typed(page, "Due after an invoice").ChangeAsync(new() { Value = "30" }));
+        await page.Find("button.act").ClickAsync(new());
+
+        var jobs = Render<JobsPage>();
+        await jobs.FindAll("button.act").Single(b => b.TextContent.Trim() == "New job").ClickAsync(new());
+
+        var store = Services.GetRequiredService<Data.Jobs.JobStore>();
+        var made = Assert.Single(await store.ListAsync(Data.Jobs.JobFilter.All, Token));
+        var payment = (await store.LoadAsync(made.Id, Token))!.Job.Payment!;
+        Assert.Equal((7.5m, 30, null), (payment.RetainagePercent!.Value.ToHundredths(), payment.DaysToPay, payment.DepositPercent));
+    }
+
+    private static AngleSharp.Dom.IElement Typed(IRenderedComponent<SettingsPage> page, string label)
+    {
+        var named = page.FindAll("label").First(l => l.TextContent.Contains(label, StringComparison.Ordinal));
+        return named.GetAttribute("for") is { Length: > 0 } id ? page.Find($"#{id}") : named.QuerySelector("input")!;
+    }
+
+    [Fact]
     public void Rates_EachAtItsHighest_AreWhatAJobMayHold()
     {
         var rates = RateField.All.Aggregate(new BidSettings { ProfitBasis = ProfitBasis.Margin }, (r, field) => field.Take(r, field.Most.ToString(System.Globalization.CultureInfo.InvariantCulture)).Value);
