@@ -3,7 +3,6 @@ using Estimator.Documents.House;
 using Estimator.Documents.Papers;
 using Estimator.Engine;
 using Estimator.Engine.Findings;
-using Estimator.Engine.House;
 
 namespace Estimator.Documents.Crew;
 
@@ -89,7 +88,7 @@ public sealed class CrewPaper
         foreach (var schedule in _estimate.Schedules.Panels)
         {
             var panel = _estimate.House.Job.Panels.First(p => p.Id == schedule.PanelId);
-            _paper.SectionOnNewPage($"Door card of panel {panel.Called()}");
+            _paper.SectionOnNewPage($"Door card: {PlaceWords.Titled(panel)}");
             var card = new DoorCard(schedule, panel, _paper.Pen);
             _paper.Draw(card.Height, (page, top) => card.Draw(page, Paper.LeftEdge + 8, top, _issue));
         }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Estimator.Documents.House;
 using Estimator.Documents.Papers;
 using Estimator.Documents.Permit;
 using Estimator.Engine.House;
@@ -27,7 +28,7 @@ internal sealed class DoorCard(PanelSchedule schedule, Panel panel, PaperPen pen
     {
         Corners(page, left, top);
         var (x, y) = (left, top + Corner);
-        page.Text(x + 8, y + 6, pen.OneLine($"Panel {panel.Called()}", PaperLook.Company, Width - 160), PaperLook.Company);
+        page.Text(x + 8, y + 6, pen.OneLine(PlaceWords.Titled(panel), PaperLook.Company, Width - 160), PaperLook.Company);
         page.TextEnding(x + Width - 8, y + 8, string.Create(CultureInfo.InvariantCulture, $"{panel.RatingA.ToAmperes():0} A, {(panel.FedFrom is { } from ? $"fed from {from}" : "service")}"), PaperLook.Soft);
         page.Text(x + 8, y + 23, pen.OneLine(issue, PaperLook.Small, Width - 16), PaperLook.Small);
         y += Head;

@@ -12,6 +12,29 @@ internal sealed class JobFeatures
 {
     private static readonly Length High = Length.FromFeet(9);
 
+    private static readonly Dictionary<string, string> Singular = new(StringComparer.Ordinal)
+    {
+        ["holes"] = "hole",
+        ["boxes"] = "box",
+        ["rooms"] = "room",
+        ["lights"] = "light",
+        ["devices"] = "device",
+        ["alarms"] = "alarm",
+        ["receptacles"] = "receptacle",
+        ["circuits"] = "circuit",
+        ["breakers"] = "breaker",
+        ["panels"] = "panel",
+        ["are"] = "is",
+        ["rods"] = "rod",
+        ["feeders"] = "feeder",
+        ["runs"] = "run",
+        ["pieces"] = "piece",
+        ["conductors"] = "conductor",
+        ["services"] = "service",
+        ["spaces"] = "space",
+        ["attics"] = "attic",
+    };
+
     private readonly Dictionary<string, (decimal Count, string Words)> _found = new(StringComparer.Ordinal);
 
     internal JobFeatures(JobEstimate estimate)
@@ -27,7 +50,7 @@ internal sealed class JobFeatures
         Put("recessed_finished", layout.Devices.Count(d => d.Kind is DeviceKind.RecessedLight && estimate.House.Rooms[d.Place.Room].Source.Walls is WallState.Finished), "recessed lights in finished ceilings");
         Put("ceiling_work", layout.Devices.Count(d => d.Place.Mount is Mount.Ceiling), "devices on ceilings");
         Put("high_work", layout.Devices.Count(d => d.Place.Mount is Mount.Ceiling && estimate.House.Rooms[d.Place.Room].CeilingHeight.AsLength().Value > High), "devices above 9 ft");
-        Put("crawl_work", estimate.House.Rooms.Count(r => r.Source.Kind is RoomKind.Crawl or RoomKind.Attic) + wiring.Runs.Count(r => r.Path.Way is RunWay.Underfloor), "attics, crawl spaces and runs under a floor");
+        Put("crawl_work", estimate.House.Rooms.Count(r => r.Source.Kind is RoomKind.Crawl or RoomKind.Attic) + wiring.Runs.Count(r => r.Path.Way is RunWay.Underfloor), "attics, crawl spaces or runs under a floor");
         Put("alarms", layout.Devices.Count(d => d.Kind.IsAlarm()), "alarms");
         Put("receptacles", layout.Devices.Count(d => d.Kind.IsReceptacle()), "receptacles");
         Put("circuits", wiring.Circuits.Length, "circuits");
@@ -64,9 +87,11 @@ internal sealed class JobFeatures
     {
         if (count > 0)
         {
-            _found[feature] = (count, string.Create(CultureInfo.InvariantCulture, $"{count:#,0} {words}"));
+            _found[feature] = (count, string.Create(CultureInfo.InvariantCulture, $"{count:#,0} {(count == 1 ? One(words) : words)}"));
         }
     }
+
+    private static string One(string words) => string.Join(' ', words.Split(' ').Select(w => Singular.GetValueOrDefault(w, w)));
 
     private static decimal Taken(JobEstimate estimate, string category) => estimate.Takeoff.Lines.Where(l => l.Category == category).Sum(l => l.Quantity.Value);
 }

@@ -45,7 +45,7 @@ internal sealed class ScheduleSections(Paper paper, JobEstimate estimate, CrewLa
     internal void BoxSchedule()
     {
         paper.Section("Box schedule");
-        var table = new PaperTable(PaperColumn.Tick("", 0.5), new("Box", 1), new("Room and what it holds", 3.6), new("The box", 4.2), PaperColumn.Figures("Cu in", 0.85), PaperColumn.Figures("Needed", 1.05), PaperColumn.Figures("Cables", 1), PaperColumn.Figures("Splices", 1.05));
+        var table = new PaperTable(PaperColumn.Tick("", 0.5), new("Box", 1.4), new("Room and what it holds", 3.3), new("The box", 4.3), PaperColumn.Figures("Cu in", 0.85), PaperColumn.Figures("Needed", 1.05), PaperColumn.Figures("Cables", 1), PaperColumn.Figures("Splices", 1.05));
         foreach (var box in MadeUpBox.Of(estimate, labels))
         {
             table.Row("", box.Label, box.Serves, box.Item, box.VolumeIn3 is { } volume ? PaperFigures.Tenths(volume) : "", PaperFigures.Hundredths(box.NeededIn3), PaperFigures.Whole(box.Cables), PaperFigures.Whole(box.Splices));

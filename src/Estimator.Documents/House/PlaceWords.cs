@@ -16,6 +16,9 @@ internal static partial class PlaceWords
     /// <summary>The panel's name; its id where it has none.</summary>
     internal static string Panel(JobEstimate estimate, int panel) => estimate.Layout.Panels[panel].Source.Called();
 
+    /// <summary>A panel as a title: the word stands in front where its name does not say it.</summary>
+    internal static string Titled(Panel panel) => panel.Called().Contains("panel", StringComparison.OrdinalIgnoreCase) ? panel.Called() : $"Panel {panel.Called()}";
+
     /// <summary>The name of a panel by its id.</summary>
     internal static string Panel(JobEstimate estimate, string id) => estimate.Layout.Panels.First(p => p.Source.Id == id).Source.Called();
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Estimator.Documents.House;
 using Estimator.Documents.Papers;
 using Estimator.Engine;
 using Estimator.Engine.House;
@@ -24,7 +25,7 @@ internal sealed class PanelSections(Paper paper, JobEstimate estimate)
     private void Panel(PanelSchedule schedule)
     {
         var panel = estimate.House.Job.Panels.First(p => p.Id == schedule.PanelId);
-        paper.SectionOnNewPage($"Panel {panel.Called()}");
+        paper.SectionOnNewPage(PlaceWords.Titled(panel));
         paper.Say(Words(panel), PaperLook.Soft);
         var table = new PaperTable(
             new("Circuit", 4), PaperColumn.Figures("A", 0.8), PaperColumn.Figures("VA", 1.1), PaperColumn.Figures("", 0.7), new("", 0.7), PaperColumn.Figures("VA", 1.1), PaperColumn.Figures("A", 0.8), new("Circuit", 4));

@@ -23,13 +23,13 @@ internal static class RangeSheet
         page.Columns(62, 14, 14, 14, 10);
         page.Put(1, 1, $"Range of the price: {estimate.House.Job.Name}", styles.Title);
         page.Across(2, 1, 5, "Not for the customer. What the price would be, were it known today how things turn out, drawn many times; the figures here are of the estimate and do not change.", styles.Subtitle);
-        var row = Heads(page, 4, "The draws", ">Figure", "", "");
+        var row = Heads(page, 4, "The draws", ">Figure", "", "", ">Explained in row");
         row = Put(page, row, "Draws", range.Draws, SheetStyles.Whole, index);
         row = Put(page, row, "Half of them stay below, $", range.Middle, SheetStyles.Dollars, index);
         row = Put(page, row, "Draws that come to no more than the price, %", range.WithinPrice, SheetStyles.Tenths, index);
         row = Put(page, row, "Low end below the price, %", range.BelowPercent, SheetStyles.Plain, index);
         row = Put(page, row, "High end above the price, %", range.AbovePercent, SheetStyles.Plain, index);
-        row = Heads(page, row + 1, "What moves the price, each alone", ">Share of cost, %", ">Less, $", ">More, $");
+        row = Heads(page, row + 1, "What moves the price, each alone", ">Share of cost, %", ">Less, $", ">More, $", ">Explained in row");
         foreach (var factor in range.Factors)
         {
             page.Put(row, 1, factor.Label, styles.Text);
@@ -39,7 +39,7 @@ internal static class RangeSheet
             page.Explained(row++, 5, index[factor.More.Node]);
         }
 
-        row = Heads(page, row + 1, "How the draws lie", ">From, $", ">To under, $", ">Draws");
+        row = Heads(page, row + 1, "How the draws lie", ">From, $", ">To under, $", ">Draws", "");
         var most = range.Bins.Select(b => b.Draws).DefaultIfEmpty(1).Max();
         foreach (var bin in range.Bins)
         {
@@ -62,7 +62,6 @@ internal static class RangeSheet
             page.Put(row, i + 2, heads[i].TrimStart('>'), page.Styles.HeadRight);
         }
 
-        page.Put(row, 5, "Explained in row", page.Styles.HeadRight);
         return row + 1;
     }
 

@@ -35,7 +35,7 @@ internal static class BidScope
         var rooms = layout.Devices.Select(d => d.Place.Room).Distinct().Count();
         return
         [
-            ("in/openings", $"Wiring of {takeoff.Openings.Value:0} openings in {rooms} rooms under {EditionWords(layout.House.Job.Code.Edition)} and the local amendments stated."),
+            ("in/openings", $"Wiring of {takeoff.Openings.Value:0} {(takeoff.Openings.Value == 1 ? "opening" : "openings")} in {rooms} {(rooms == 1 ? "room" : "rooms")} under {EditionWords(layout.House.Job.Code.Edition)} and the local amendments stated."),
             ("in/material", "Cable, boxes, devices and plates, breakers, connectors and fasteners as listed."),
             ("in/connection", "Connection of the equipment named, tests, panel directory, permit and two inspections."),
             .. Panels(layout.House.Job),
