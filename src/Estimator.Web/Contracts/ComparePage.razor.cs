@@ -66,7 +66,10 @@ public sealed partial class ComparePage
         }
     }
 
-    private static string Shown(decimal value, string unit, int digits) => unit == "$" ? American.Dollars(value) : $"{American.Number(value, digits)} {unit}".Trim();
+    private static string Plain(decimal value, string unit, int digits) => unit == "$" ? American.Dollars(value) : $"{American.Number(value, digits)} {unit}".Trim();
+
+    private static string Changed(decimal by, string unit, int digits) =>
+        by == 0 ? "same" : unit == "$" ? $"{(by > 0 ? "+" : "")}{American.Dollars(by)}" : American.Change(by, digits);
 
     private void Go(string label, string? chosen)
     {

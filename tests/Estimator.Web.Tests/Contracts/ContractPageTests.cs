@@ -91,6 +91,33 @@ public sealed class ContractPageTests : WebContext
     }
 
     [Fact]
+    public async Task ChangeAndCompare_EachFigure_OpensItsExplanation()
+    {
+        var contract = await WonAsync();
+        await Desk.EditAsync("One receptacle more", OneMore, Token);
+        await Desk.SaveRevisionAsync("", Token);
+        var change = (await Contracts.WriteChangeAsync(contract, "", null)).Value.Changes[0].Order;
+
+        var page = Render<ChangePage>(p => p.Add(c => c.JobId, Desk.Job.Id).Add(c => c.Number, 1));
+        page.WaitForAssertion(() => Assert.Equal(1 + change.Lines.Length, page.FindAll("button[data-n]").Count), TimeSpan.FromSeconds(20));
+        page.Find("[data-change] button[data-n]").Click();
+        Assert.Equal(change.Price.ToDollars(), Opened());
+
+        Services.GetRequiredService<Microsoft.AspNetCore.Components.NavigationManager>().NavigateTo(ComparePage.Address(Desk.Job.Id, 1, 2));
+        var compared = Render<ComparePage>(p => p.Add(c => c.JobId, Desk.Job.Id));
+        compared.WaitForAssertion(() => Assert.True(compared.FindAll("button[data-n]").Count > 10), TimeSpan.FromSeconds(20));
+        compared.FindAll("button[data-n]")[1].Click();
+        Assert.Equal((await PricedAsync()).Estimate.Bid.Price.Value, Opened());
+    }
+
+    private decimal Opened()
+    {
+        var opened = Services.GetRequiredService<Explainer>().Opened!;
+        Assert.NotEmpty(opened.Source.Book[opened.Node].Inputs);
+        return opened.Source.Book[opened.Node].Value;
+    }
+
+    [Fact]
     public async Task Page_OfTextFromUsers_ShowsItAsText()
     {
         await WonAsync("<b>Evil</b>");
