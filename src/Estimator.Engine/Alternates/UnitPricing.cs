@@ -9,10 +9,13 @@ namespace Estimator.Engine.Alternates;
 /// <summary>Unit prices for later adds: the job as it is wired, with one more of a thing, less the job as it is wired.</summary>
 /// <remarks>
 /// The wiring is frozen, as it is once it is sold, so one more of a thing moves nothing else; the price is not rounded up, or a step of rounding would be the unit price. The room is the one of
-/// the middle size among those that have such a thing. Source: common practice, no source.
+/// the middle size among those that have such a thing. A circuit for which no panel has a space is left out. Source: common practice, no source.
 /// </remarks>
 public static class UnitPricing
 {
+    private const string Trench = "trench";
+    private const int TrenchFeet = 10;
+
     private static readonly ImmutableArray<(string What, DeviceKind Kind)> Devices =
     [
         ("One more receptacle", DeviceKind.DuplexReceptacle), ("One more switch", DeviceKind.SinglePoleSwitch), ("One more recessed light", DeviceKind.RecessedLight),
@@ -27,12 +30,28 @@ public static class UnitPricing
         var frozen = FrozenWiring.Pin(estimate);
         var job = frozen with { Bid = frozen.Bid with { RoundPriceTo = Money.Zero } };
         var before = JobEstimate.Compute(job, catalogue, estimate.Depth);
-        return [.. Devices.Select(d => (d.What, Room: Typical(estimate, d.Kind), d.Kind)).Where(d => d.Room is not null).Select(d =>
-        {
-            var after = AlternatePricing.Between(before, JobEstimate.Compute(WithOneMore(job, d.Room!, d.Kind), catalogue, estimate.Depth), []);
-            return new UnitPrice(d.What, d.Room!.Name.Length > 0 ? d.Room.Name : d.Room.Id, after.Price, after.Hours, after.Book);
-        })];
+        var open = Unplaced(before);
+        return
+        [
+            .. Adds(estimate, job).Select(a => (a.What, a.Where, After: JobEstimate.Compute(a.With, catalogue, estimate.Depth))).Where(a => Unplaced(a.After) <= open).Select(a =>
+            {
+                var more = AlternatePricing.Between(before, a.After, []);
+                return new UnitPrice(a.What, a.Where, more.Price, more.Hours, more.Book);
+            }),
+        ];
     }
+
+    private static int Unplaced(JobEstimate estimate) => estimate.Schedules.Panels.Sum(p => p.Unplaced.Length);
+
+    private static IEnumerable<(string What, string Where, Job With)> Adds(JobEstimate estimate, Job job) =>
+    [
+        .. Devices.Select(d => (d.What, Room: Typical(estimate, d.Kind), d.Kind)).Where(d => d.Room is not null).Select(d => (d.What, Name(d.Room!), WithOneMore(job, d.Room!, d.Kind))),
+        .. Typical(estimate, DeviceKind.DuplexReceptacle) is { } room ? [("One more circuit of its own, with its receptacle", Name(room), WithCircuit(job, room))] : Array.Empty<(string, string, Job)>(),
+        .. job.Buildings.Select((b, i) => (Building: b, Index: i, Feet: TrenchTo(estimate, b))).Where(b => b.Feet is not null)
+            .Select(b => ($"{TrenchFeet} more feet of trench", b.Building.Name.Length > 0 ? b.Building.Name : b.Building.Id, WithTrench(job, b.Index, b.Feet!.Value))),
+    ];
+
+    private static string Name(Room room) => room.Name.Length > 0 ? room.Name : room.Id;
 
     private static Room? Typical(JobEstimate estimate, DeviceKind kind)
     {
@@ -45,4 +64,21 @@ public static class UnitPricing
     {
         Levels = [.. job.Levels.Select(l => l with { Rooms = [.. l.Rooms.Select(r => r.Id == room.Id ? r with { Counts = r.Counts.Add(new DeviceCount { Kind = kind, Count = 1 }) } : r)] })],
     };
+
+    private static Job WithCircuit(Job job, Room room) => job with
+    {
+        Equipment = job.Equipment.Add(new Equipment { Id = FreeId(job), Kind = EquipmentKind.Refrigerator, Room = room.Id, OwnCircuit = true }),
+    };
+
+    private static string FreeId(Job job)
+    {
+        var taken = job.Equipment.Select(e => e.Id).Concat(job.Panels.Select(p => p.Id)).Concat(job.Levels.SelectMany(l => l.Rooms).SelectMany(r => r.Placed).Select(d => d.Id)).ToHashSet(StringComparer.Ordinal);
+        return Enumerable.Range(1, taken.Count + 1).Select(n => FormattableString.Invariant($"later-{n}")).First(id => !taken.Contains(id));
+    }
+
+    private static Length? TrenchTo(JobEstimate estimate, Building building) =>
+        estimate.Takeoff.Lines.FirstOrDefault(l => l.ItemId == Trench) is { } line && line.ByPlace.TryGetValue(building.Id, out var feet) ? Length.FromFeet(feet) : null;
+
+    private static Job WithTrench(Job job, int building, Length now) =>
+        job with { Buildings = job.Buildings.SetItem(building, job.Buildings[building] with { Trench = now + Length.FromFeet(TrenchFeet) }) };
 }

@@ -40,7 +40,7 @@ public sealed class JobTablesTests
             JobTable.LeftOver => e.Purchase.Lines.Count(l => l.Left > 0 && l.Unit != "foot") + e.Purchase.Cuts.Sum(c => c.Coils.Length),
             JobTable.Explanations => e.Book.Pages.Sum(p => p.Count),
             JobTable.Alternates => e.House.Job.Alternates.Length,
-            JobTable.UnitPrices => 5,
+            JobTable.UnitPrices => 6,
             JobTable.ScheduleOfValues => PaymentPlanning.Compute(e, Catalogues.Shipped).Lines.Length + 1,
             _ => throw new ArgumentOutOfRangeException(nameof(table)),
         };

@@ -85,10 +85,33 @@ public sealed class AlternatePricingTests
     public void UnitPrices_OfASmallJob_ArePositiveAndSmall()
     {
         var prices = UnitPricing.For(SmallJobs.Estimate(Base), Catalogues.Shipped);
-        Assert.Equal(["One more receptacle", "One more switch", "One more ceiling light", "One more smoke alarm"], prices.Select(p => p.What));
+        Assert.Equal(["One more receptacle", "One more switch", "One more ceiling light", "One more smoke alarm", "One more circuit of its own, with its receptacle"], prices.Select(p => p.What));
         Assert.All(prices, p => Assert.InRange(p.Price.Value, 5m, 400m));
         Assert.InRange(prices[0].Hours.Value, 0.3m, 1.2m);
         Assert.All(prices, p => Assert.Empty(ExplanationCheck.Problems(p.Book)));
+    }
+
+    [Fact]
+    public void UnitPrice_OfACircuit_IsLeftOutWhereNoPanelHasASpace()
+    {
+        var full = Base with { Panels = [Base.Panels[0] with { Existing = true, Spaces = 2 }] };
+        Assert.DoesNotContain(UnitPricing.For(SmallJobs.Estimate(full), Catalogues.Shipped), p => p.What.StartsWith("One more circuit", StringComparison.Ordinal));
+    }
+
+    // Ten feet more of a trench are the labor table's hours for ten feet of it, at least.
+    [Fact]
+    public void UnitPrice_OfTrench_CostsTenFeetOfDigging()
+    {
+        var job = Base with
+        {
+            Buildings = [new Building { Id = "B1", Name = "Shed" }],
+            Levels = [Base.Levels[0] with { Rooms = [.. Base.Levels[0].Rooms, new Room { Id = "shed", Kind = RoomKind.Storage, Building = "B1", At = new GridPoint(Length.FromFeet(60), Length.Zero), Size = new RectangleSize(Length.FromFeet(10), Length.FromFeet(10)), Counts = [new DeviceCount { Kind = DeviceKind.DuplexReceptacle, Count = 1 }] }] }],
+        };
+        var trench = UnitPricing.For(SmallJobs.Estimate(job), Catalogues.Shipped).Single(p => p.What == "10 more feet of trench");
+        var table = Catalogues.Shipped.LaborUnits.Single(u => u.Item == "trench");
+        Assert.Equal("Shed", trench.Room);
+        Assert.InRange(trench.Hours.Value, 10 * table.Hours / table.Per, 10 * table.Hours / table.Per + 0.5m);
+        Assert.True(trench.Price.Value > 0);
     }
 
     private static PricedAlternate Priced(Job job, params string[] ids) => AlternatePricing.For(SmallJobs.Estimate(job), ids, Catalogues.Shipped).Value;

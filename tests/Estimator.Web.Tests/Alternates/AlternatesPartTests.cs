@@ -30,6 +30,21 @@ public sealed class AlternatesPartTests : WebContext
         Assert.Single(Desk.Job.Alternates);
     }
 
+    [Fact]
+    public async Task UnitPrices_AskedFor_AreTheEnginesAndGoWhenTheJobChanges()
+    {
+        var priced = await OpenSampleAsync();
+        var part = Render<UnitPricesPart>();
+        part.Find("button").Click();
+        var expected = UnitPricing.For(priced.Estimate, priced.Catalogue.Parts);
+        part.WaitForAssertion(() => Assert.Equal(expected.Select(u => u.What), part.FindAll("tbody tr td:first-child").Select(c => c.TextContent)), TimeSpan.FromSeconds(20));
+        Assert.Equal(expected.Select(u => American.Dollars(u.Price.Value)), part.FindAll("tbody tr td:nth-child(4) .n").Select(c => c.TextContent));
+
+        await Desk.EditAsync("Permit", job => job with { Bid = job.Bid with { Permit = Engine.Measures.Money.FromDollars(200) } }, Token);
+        await PricedAsync();
+        part.WaitForAssertion(() => Assert.Empty(part.FindAll("tbody")), TimeSpan.FromSeconds(20));
+    }
+
     [Theory]
     [MemberData(nameof(Keys))]
     public async Task Make_EachUsualAlternate_CanBeMadeAndHasAName(string key)
