@@ -49,8 +49,11 @@ public sealed class ActualsJourneyTests(RunningPages pages)
         await Assertions.Expect(proposal).ToContainTextAsync("times the table");
         Assert.Equal((double)factor, (double)decimal.Parse((await proposal.Locator("b").InnerTextAsync()).Split(' ')[0], CultureInfo.InvariantCulture), 0.02);
         Assert.Empty(await visit.AccessibilityProblemsAsync());
-        await page.GetByRole(AriaRole.Button, new() { Name = "Accept: Hours of rough-in" }).ClickAsync();
-        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Withdraw: Hours of rough-in" })).ToBeVisibleAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Units of Hours of rough-in: cable" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Region, new() { Name = "Units of Hours of rough-in: cable" })).ToContainTextAsync("NM-B cable 12/2 with ground");
+        Assert.Empty(await visit.AccessibilityProblemsAsync());
+        await page.GetByRole(AriaRole.Button, new() { Name = "Accept: Hours of rough-in", Exact = true }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Withdraw: Hours of rough-in", Exact = true })).ToBeVisibleAsync();
         Assert.Empty(await visit.AccessibilityProblemsAsync());
 
         await visit.GoAsync($"/jobs/{next}/labor");
@@ -59,7 +62,7 @@ public sealed class ActualsJourneyTests(RunningPages pages)
         await page.GetByText("times the table from 3 closed jobs").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
 
         await visit.GoAsync("/learned");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Withdraw: Hours of rough-in" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Withdraw: Hours of rough-in", Exact = true }).ClickAsync();
         await Assertions.Expect(page.GetByText("counts no more")).ToBeVisibleAsync();
         await visit.GoAsync($"/jobs/{next}/labor");
         await visit.PriceAsync();

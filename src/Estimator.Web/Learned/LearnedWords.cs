@@ -28,7 +28,7 @@ public static class LearnedWords
 
     /// <summary>In a sentence which classes the jobs do not tell apart; null where they tell all of them.</summary>
     public static string? NotApart(IEnumerable<Proposal> classes) => classes.Where(p => !p.Apart).Select(p => ClassOf(p.Key).ToLower(American.Culture)).ToList() is { Count: > 0 } alike
-        ? $"The jobs had nearly the same mix of work in this phase and hardly tell by themselves what {string.Join("; ", alike)} took: there the classes share what the whole phase took more or less, and the interval stays wide. Jobs of another mix will tell."
+        ? $"These jobs had nearly the same mix of work in this phase, so they hardly tell what one class took: {string.Join("; ", alike)}. What the whole phase took more or less is shared out, and the intervals stay wide. Jobs of another mix will tell."
         : null;
 
     /// <summary>A factor as people say it: times the table, or percent more than the takeoff.</summary>

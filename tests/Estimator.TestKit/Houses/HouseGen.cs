@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
 using Estimator.Engine.House;
+using Estimator.Engine.Measures;
 
 namespace Estimator.TestKit.Houses;
 
@@ -21,6 +22,9 @@ public sealed class HouseGen : Gen<Job>
         size = new Size((ulong)job.Levels.SelectMany(l => l.Rooms).Sum(r => 1 + r.Placed.Length + r.Counts.Sum(c => c.Count)));
         return job;
     }
+
+    private static readonly ImmutableSortedDictionary<string, Percent> Spares =
+        new[] { ("box", 4m), ("device", 7.5m), ("plate", 10m), ("breaker", 3m), ("wire", 2m), ("conduit", 5m) }.ToImmutableSortedDictionary(s => s.Item1, s => Percent.FromHundredths(s.Item2), StringComparer.Ordinal);
 
     private static Job Make(Draw draw)
     {
@@ -46,6 +50,9 @@ public sealed class HouseGen : Gen<Job>
                 GroundFaultBy = draw.Pick<GroundFaultBy?>(null, null, GroundFaultBy.Breaker, GroundFaultBy.FirstReceptacle),
                 Occupied = draw.Chance(10),
                 BoxTail = draw.Chance(10) ? Draw.Inches(8) : null,
+
+                // By the width of the house, so that what is drawn for the others stays as it was.
+                SparePercents = width % 9 == 0 ? Spares : ImmutableSortedDictionary<string, Percent>.Empty,
             },
         };
         job = draw.Chance(18) ? RoomFilling.AcrossRooms(job, rooms, draw) : job;

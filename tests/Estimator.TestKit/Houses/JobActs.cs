@@ -31,7 +31,7 @@ public static class JobActs
         1 => job with { Name = Text(draw) },
         2 => job with { Notes = draw.Chance(30) ? null : Text(draw) },
         3 => job with { Bid = job.Bid with { ProfitPercent = draw.Chance(30) ? null : Percent.FromHundredths(draw.Int(0, 40)), Permit = Money.FromDollars(draw.Int(0, 900) / 4m) } },
-        4 => job with { Practice = job.Practice with { OutletsPer20A = draw.Int(6, 13), BoxTail = draw.Chance(40) ? null : Draw.Inches(draw.Int(6, 12)) } },
+        4 => job with { Practice = job.Practice with { OutletsPer20A = draw.Int(6, 13), BoxTail = draw.Chance(40) ? null : Draw.Inches(draw.Int(6, 12)), SparePercents = Spares(job, id) } },
         5 => job with { Code = job.Code with { Amendments = Put(job.Code.Amendments, new Amendment { Id = id, Kind = AmendmentKind.Add, Rule = "local", Text = Text(draw) }, draw) } },
         6 => job with { Unknowns = Cut(job.Unknowns, draw) },
         7 => job with { Unknowns = Put(job.Unknowns, new Unknown { Id = id, Topic = UnknownTopic.Other, Text = Text(draw) }, draw) },
@@ -45,6 +45,10 @@ public static class JobActs
         15 => OneRoom(job, draw, r => r with { CeilingHeight = draw.Chance(30) ? null : Draw.Inches(draw.Int(90, 120)), Finished = draw.Chance(50) }),
         _ => OneRoom(job, draw, r => r with { Name = Text(draw), Fixtures = [.. r.Fixtures, new Fixture(FixtureKind.Sink)] }),
     };
+
+    // Without a draw of its own: one category comes, changes or goes.
+    private static ImmutableSortedDictionary<string, Percent> Spares(Job job, string id) => (id.Length + job.Unknowns.Length) % 3 is var at && at == 0
+        ? job.Practice.SparePercents.Remove("box") : job.Practice.SparePercents.SetItem(at == 1 ? "box" : "device", Percent.FromHundredths(id.Length));
 
     private static string Text(Draw draw) => draw.Pick(Texts.AsSpan());
 

@@ -1,4 +1,5 @@
 using Bunit;
+using Estimator.Engine.Measures;
 using Estimator.Web.Figures;
 using Estimator.Web.Jobs;
 using Estimator.Web.Purchase;
@@ -18,6 +19,21 @@ public sealed class PurchasePageTests : WebContext
         Assert.Equal(priced.Estimate.Purchase.Lines.Select(l => (l.Description, l.Cost is { } cost ? American.Dollars(cost.Value.ToDollars()) : null)), printed);
         Assert.Equal(American.Dollars(priced.Estimate.Purchase.Total.Value), page.Find(".order tfoot .n").TextContent);
         Assert.Equal(priced.Estimate.Purchase.Total.Value, priced.Estimate.Purchase.Lines.Sum(l => l.Cost?.Value.ToDollars() ?? 0));
+    }
+
+    // Stated in the job, bought beyond the takeoff, said at the line, and taken back with the statement.
+    [Fact]
+    public async Task Render_SpareOfTheJob_IsSaidAtItsLine()
+    {
+        Assert.Empty(Page(await OpenSampleAsync()).FindAll(".spare"));
+        await Desk.EditAsync("Devices, 12 % spare", j => j with { Practice = j.Practice with { SparePercents = j.Practice.SparePercents.SetItem("device", Percent.FromHundredths(12)) } }, Token);
+        var priced = await PricedAsync();
+
+        var said = Page(priced).FindAll(".order tbody tr").Where(r => r.QuerySelector(".spare") is not null).Select(r => (r.Children[0].FirstChild!.TextContent, r.QuerySelector(".spare .n")!.TextContent));
+
+        var spare = priced.Estimate.Takeoff.Lines.Where(l => l.Spare is not null).Select(l => (l.Description, American.Number(l.Spare!.Value.Value))).ToList();
+        Assert.NotEmpty(spare);
+        Assert.Equal(spare, said);
     }
 
     [Fact]
