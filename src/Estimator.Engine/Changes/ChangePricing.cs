@@ -141,7 +141,7 @@ public sealed class ChangePricing
     private ChangeLine Finished(ChangeKind kind, ItemChange change, Fact quantity, Fact hours, Fact material, bool priced)
     {
         var line = _after.Takeoff.Lines.Concat(_before.Takeoff.Lines).First(l => l.ItemId == change.ItemId);
-        var (cost, labor) = (Cents.Round(_page, material), Cents.Round(_page, _page.Compute(Operation.Product, "change-labor", "Hours at the crew's loaded cost", Unit.Dollars, hours, _crew.HourCost)));
+        var (cost, labor) = (Cents.Round(_page, material, "Material"), Cents.Round(_page, _page.Compute(Operation.Product, "change-labor", "Hours at the crew's loaded cost", Unit.Dollars, hours, _crew.HourCost), "Labor"));
         return new ChangeLine(kind, change.ItemId, line.Description, line.Unit, quantity, hours, cost, labor, _page.Compute(Operation.Sum, "change-line", line.Description, Unit.Dollars, cost, labor), priced);
     }
 
@@ -180,7 +180,7 @@ public sealed class ChangePricing
 
     private Fact Nothing(Unit unit) => _page.Constant("Nothing", 0, unit);
 
-    private BidLine Line(string id, string label, Fact amount) => new(id, label, Cents.Round(_page, amount));
+    private BidLine Line(string id, string label, Fact amount) => new(id, label, Cents.Round(_page, amount, label));
 
     private Fact Share(Percent? own, string field, RuleRow row) =>
         own is { } percent ? _page.Given($"$.bid.{field}", row.Label, percent.ToHundredths(), Unit.Percent) : row.Read(_page, Unit.Percent);

@@ -110,9 +110,9 @@ public sealed class BidPricing
 
     private Fact Per(string label, Fact price, Fact count) => count.Value == 0
         ? _page.Constant(label, 0, Unit.Dollars)
-        : Cents.Round(_page, _page.Compute(Operation.Quotient, "price-per", label, Unit.Dollars, price, count));
+        : Cents.Round(_page, _page.Compute(Operation.Quotient, "price-per", label, Unit.Dollars, price, count), label);
 
-    private BidLine Line(string id, string label, Fact amount) => new(id, label, Cents.Round(_page, amount));
+    private BidLine Line(string id, string label, Fact amount) => new(id, label, Cents.Round(_page, amount, label));
 
     private Fact Total(string rule, string label, ImmutableArray<BidLine> lines) =>
         _page.Sum(rule, label, Unit.Dollars, [.. lines.Select(l => l.Amount)]);
