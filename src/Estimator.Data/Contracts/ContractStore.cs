@@ -108,7 +108,7 @@ public sealed partial class ContractStore
             AtUtcTicks = _clock.GetUtcNow().UtcTicks,
         });
         return null;
-    }, token, ofBids: happened.Kind is not BidEventKind.RoughInPassed);
+    }, token, ofBids: happened.Kind is not (BidEventKind.RoughInPassed or BidEventKind.TrimmedOut));
 
     private static string? Contradiction(JobContract contract, int revision, BidEvent happened) =>
         contract.Accepted is { } accepted && accepted.Number != revision && happened.Kind is BidEventKind.Sent or BidEventKind.Accepted

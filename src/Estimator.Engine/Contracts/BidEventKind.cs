@@ -17,4 +17,7 @@ public enum BidEventKind
 
     /// <summary>Its rough-in passed the inspection: what is in the wall stays.</summary>
     RoughInPassed,
+
+    /// <summary>Its devices and panels are in: what goes is taken out again.</summary>
+    TrimmedOut,
 }

@@ -19,12 +19,15 @@ public sealed record BidLife(int ValidDays, ImmutableArray<BidEvent> Events)
     /// <summary>The day on which its rough-in passed; null where it did not yet.</summary>
     public DateOnly? RoughInOn => Day(BidEventKind.RoughInPassed);
 
+    /// <summary>The day on which its devices were in; null where they are not yet.</summary>
+    public DateOnly? TrimmedOutOn => Day(BidEventKind.TrimmedOut);
+
     /// <summary>What became of it, seen on a day.</summary>
     /// <param name="today">The day.</param>
     public BidState State(DateOnly today) => Last switch
     {
         null => BidState.Saved,
-        BidEventKind.Accepted or BidEventKind.RoughInPassed => BidState.Accepted,
+        BidEventKind.Accepted or BidEventKind.RoughInPassed or BidEventKind.TrimmedOut => BidState.Accepted,
         BidEventKind.Declined => BidState.Declined,
         BidEventKind.Withdrawn => BidState.Withdrawn,
         _ => today > StandsUntil ? BidState.Expired : BidState.Sent,
@@ -38,9 +41,12 @@ public sealed record BidLife(int ValidDays, ImmutableArray<BidEvent> Events)
         return (happened.Kind, Last) switch
         {
             (BidEventKind.RoughInPassed, BidEventKind.Accepted) => null,
-            (BidEventKind.RoughInPassed, BidEventKind.RoughInPassed) => "The rough-in passed already.",
+            (BidEventKind.RoughInPassed, BidEventKind.RoughInPassed or BidEventKind.TrimmedOut) => "The rough-in passed already.",
             (BidEventKind.RoughInPassed, _) => "The rough-in is of a contract: note first that the bid was accepted.",
-            (_, BidEventKind.Accepted or BidEventKind.RoughInPassed) => "The bid was accepted: it is the contract, and what changes is a change order.",
+            (BidEventKind.TrimmedOut, BidEventKind.RoughInPassed) => null,
+            (BidEventKind.TrimmedOut, BidEventKind.TrimmedOut) => "The trim-out is done already.",
+            (BidEventKind.TrimmedOut, _) => "Trim-out follows the rough-in: note first that it passed.",
+            (_, BidEventKind.Accepted or BidEventKind.RoughInPassed or BidEventKind.TrimmedOut) => "The bid was accepted: it is the contract, and what changes is a change order.",
             (BidEventKind.Sent, _) => null,
             (_, BidEventKind.Sent) => happened.On < SentOn ? $"Found {happened.On:yyyy-MM-dd}; the bid was sent on {SentOn:yyyy-MM-dd}, and that day or a later one is accepted." : null,
             _ => "The bid is not with the customer: send it first.",

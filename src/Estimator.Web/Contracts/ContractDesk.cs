@@ -52,15 +52,15 @@ public sealed class ContractDesk(JobDesk desk, JobStore jobs, EstimateShelf esti
         return sent;
     }
 
-    /// <summary>Notes what became of a bid. Where the rough-in passed, the wiring as it stands is frozen.</summary>
+    /// <summary>Notes what became of a bid. Where the rough-in passed or the devices are in, the wiring as it stands is frozen.</summary>
     /// <param name="revision">The revision.</param>
     /// <param name="happened">What happened.</param>
     public async Task<Parsed<JobContract>> NoteAsync(int revision, BidEvent happened)
     {
         var noted = await contracts.NoteAsync(desk.Job.Id, revision, happened, JobDesk.Me);
-        if (noted.Ok && happened.Kind is BidEventKind.RoughInPassed)
+        if (noted.Ok && happened.Kind is (BidEventKind.RoughInPassed or BidEventKind.TrimmedOut))
         {
-            await desk.FreezeAsync("Wiring frozen: the rough-in passed", (await desk.ThoroughAsync()).Estimate);
+            await desk.FreezeAsync(happened.Kind is BidEventKind.RoughInPassed ? "Wiring frozen: the rough-in passed" : "Wiring frozen: the devices are in", (await desk.ThoroughAsync()).Estimate);
         }
 
         await desk.RefreshAsync();
@@ -78,7 +78,7 @@ public sealed class ContractDesk(JobDesk desk, JobStore jobs, EstimateShelf esti
             return Parsed<JobContract>.Failure("The job was edited since it was saved: save a revision, then write the change order to it.");
         }
 
-        var change = await ChangeAsync(holds, last.Number, contract.Accepted?.Life.RoughInOn is null ? WorkDone.Nothing : WorkDone.RoughedIn, reason, days);
+        var change = await ChangeAsync(holds, last.Number, Done(contract.Accepted?.Life), reason, days);
         return change.Ok ? await contracts.WriteChangeAsync(desk.Job.Id, change.Value, JobDesk.Me) : Parsed<JobContract>.Failure(change.Problem);
     }
 
@@ -92,6 +92,9 @@ public sealed class ContractDesk(JobDesk desk, JobStore jobs, EstimateShelf esti
     /// <summary>Notes what happened to an invoice; where it is sent, its documents are kept.</summary>
     public async Task<Parsed<JobContract>> NoteAsync(JobContract contract, StoredInvoice invoice, InvoiceEvent happened) =>
         await contracts.NoteInvoiceAsync(desk.Job.Id, invoice.Number, happened, happened.Kind is InvoiceEventKind.Sent ? ContractFiles.Of(desk.Job.Name, contract, invoice, happened.On, await companies.LoadAsync()) : [], JobDesk.Me);
+
+    private static WorkDone Done(BidLife? life) =>
+        life?.TrimmedOutOn is not null ? WorkDone.TrimmedOut : life?.RoughInOn is not null ? WorkDone.RoughedIn : WorkDone.Nothing;
 
     private async Task<Parsed<ChangeOrder>> ChangeAsync(int from, int to, WorkDone done, string reason, int? days)
     {

@@ -32,7 +32,8 @@ public static class ContractWords
         BidEventKind.Accepted => "Accepted",
         BidEventKind.Declined => "Declined",
         BidEventKind.Withdrawn => "Withdrawn",
-        _ => "Rough-in passed",
+        BidEventKind.RoughInPassed => "Rough-in passed",
+        _ => "Devices are in",
     };
 
     /// <summary>How far a change order is.</summary>

@@ -65,6 +65,7 @@ public abstract class ContractTests(TestDatabase database)
         Assert.Contains("contract already", (await store.SendAsync(Id, Offer, new(BidEventKind.Sent, Monday), [], Who, Token)).Problem, StringComparison.Ordinal);
         await services.GetRequiredService<JobStore>().SetStateAsync(Id, JobState.Finished, Token);
         Assert.NotNull((await store.NoteAsync(Id, 2, new(BidEventKind.RoughInPassed, Monday.AddDays(9)), Who, Token)).Value.Accepted!.Life.RoughInOn);
+        Assert.Equal(Monday.AddDays(30), (await store.NoteAsync(Id, 2, new(BidEventKind.TrimmedOut, Monday.AddDays(30)), Who, Token)).Value.Accepted!.Life.TrimmedOutOn);
         Assert.Equal(JobState.Finished, await StateAsync());
         Assert.NotNull((await store.NoteAsync(Id, 7, new(BidEventKind.Declined, Monday), Who, Token)).Problem);
         Assert.NotNull((await store.NoteAsync(Id, 2, new(BidEventKind.RoughInPassed, Monday) { Text = new string('x', ContractLimits.Note + 1) }, Who, Token)).Problem);

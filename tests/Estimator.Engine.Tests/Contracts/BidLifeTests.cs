@@ -17,6 +17,8 @@ public sealed class BidLifeTests
         Assert.Equal(BidState.Withdrawn, Noted(sent, BidEventKind.Withdrawn, Monday).State(Monday));
         var won = Noted(Noted(sent, BidEventKind.Accepted, Monday.AddDays(40)), BidEventKind.RoughInPassed, Monday.AddDays(60));
         Assert.Equal((BidState.Accepted, Monday.AddDays(40), Monday.AddDays(60)), (won.State(Monday.AddYears(1)), won.AcceptedOn, won.RoughInOn));
+        var done = Noted(won, BidEventKind.TrimmedOut, Monday.AddDays(90));
+        Assert.Equal((BidState.Accepted, Monday.AddDays(60), Monday.AddDays(90)), (done.State(Monday.AddYears(1)), done.RoughInOn, done.TrimmedOutOn));
         Assert.Equal(BidState.Sent, Noted(Noted(sent, BidEventKind.Declined, Monday), BidEventKind.Sent, Monday.AddDays(90)).State(Monday.AddDays(100)));
     }
 
@@ -29,7 +31,11 @@ public sealed class BidLifeTests
         Assert.NotNull(sent.Refusal(new(BidEventKind.RoughInPassed, Monday)));
         var won = Noted(sent, BidEventKind.Accepted, Monday);
         Assert.All(new[] { BidEventKind.Sent, BidEventKind.Declined, BidEventKind.Withdrawn, BidEventKind.Accepted }, k => Assert.Contains("contract", won.Refusal(new(k, Monday)), StringComparison.Ordinal));
-        Assert.NotNull(Noted(won, BidEventKind.RoughInPassed, Monday).Refusal(new(BidEventKind.RoughInPassed, Monday)));
+        var passed = Noted(won, BidEventKind.RoughInPassed, Monday);
+        Assert.NotNull(passed.Refusal(new(BidEventKind.RoughInPassed, Monday)));
+        Assert.Contains("rough-in", won.Refusal(new(BidEventKind.TrimmedOut, Monday)), StringComparison.Ordinal);
+        var done = Noted(passed, BidEventKind.TrimmedOut, Monday);
+        Assert.All(Enum.GetValues<BidEventKind>(), k => Assert.NotNull(done.Refusal(new(k, Monday))));
     }
 
     private static BidLife Noted(BidLife life, BidEventKind kind, DateOnly on)

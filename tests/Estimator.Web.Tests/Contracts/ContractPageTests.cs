@@ -67,6 +67,27 @@ public sealed class ContractPageTests : WebContext
         Assert.Equal(before.Estimate.Wiring.Runs.Length, after.Estimate.Wiring.Runs.Length);
     }
 
+    // A receptacle that is not bought yet is money back; one that is in the wall is hours of taking it out.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task Removal_OnceDevicesAreIn_GivesNothingBack(bool trimmed)
+    {
+        var contract = await WonAsync();
+        if (trimmed)
+        {
+            Assert.True((await Contracts.NoteAsync(contract.Accepted!.Number, new(BidEventKind.RoughInPassed, Contracts.Today))).Ok);
+            contract = (await Contracts.NoteAsync(contract.Accepted!.Number, new(BidEventKind.TrimmedOut, Contracts.Today))).Value;
+        }
+
+        var receptacle = Desk.Job.Levels.SelectMany(l => l.Rooms).SelectMany(r => r.Placed).Where(d => d.Kind is DeviceKind.DuplexReceptacle).Select(d => d.Id).Order(StringComparer.Ordinal).Last();
+        await Desk.EditAsync("One receptacle less", j => Engine.Changes.Removing.Device(j, receptacle), Token);
+        await Desk.SaveRevisionAsync("", Token);
+        var change = Assert.Single((await Contracts.WriteChangeAsync(contract, "", null)).Value.Changes).Order;
+        var device = change.Lines.First(l => l.Text.StartsWith("Duplex receptacle", StringComparison.Ordinal));
+        Assert.Equal(trimmed, device.Amount > Money.Zero);
+    }
+
     [Fact]
     public async Task Change_OfAWonJob_AddsUpLineByLineAndIsInvoiced()
     {
