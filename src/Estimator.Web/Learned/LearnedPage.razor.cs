@@ -30,13 +30,18 @@ public sealed partial class LearnedPage
     {
         _decisions = await Units.ListAsync();
         var closed = await Store.ClosedAsync();
-        _open = [.. Proposals.Of(closed).Where(p => !IsDecided(p))];
+        var proposed = Proposals.Of(closed);
+        _open = [.. proposed.Where(p => !IsDecided(p) && !IsAcceptedByClass(p, proposed))];
         _closed = closed;
     }
 
     // Decided on the same jobs: a further closed job proposes anew.
     private bool IsDecided(Proposal proposal) => _decisions.FirstOrDefault(d => d.Proposal.Kind == proposal.Kind && d.Proposal.Key == proposal.Key) is { } last
         && last.Proposal.Jobs.SequenceEqual(proposal.Jobs, StringComparer.Ordinal) && (!last.Accepted || last.InForce);
+
+    // A phase whose classes all count is decided; accepted as a whole it would take their place.
+    private bool IsAcceptedByClass(Proposal phase, ImmutableArray<Proposal> all) => all.Where(p => p.Kind == phase.Kind && UnitKey.IsWithin(p.Key, phase.Key)).ToList() is { Count: > 0 } classes
+        && classes.All(c => IsDecided(c) && _decisions.Any(d => d.InForce && d.Proposal.Kind == c.Kind && d.Proposal.Key == c.Key));
 
     private async Task DecideAsync((ImmutableArray<Proposal> Proposals, bool Accepted) decision)
     {

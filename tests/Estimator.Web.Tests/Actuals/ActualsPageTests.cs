@@ -109,6 +109,7 @@ public sealed class ActualsPageTests : WebContext
         await page.FindAll("button.act").Single(b => b.TextContent.Contains("Accept these 2 classes", StringComparison.Ordinal)).ClickAsync(new());
 
         page.WaitForAssertion(() => Assert.Equal(2, page.FindAll("[aria-label='Decided'] tbody tr").Count));
+        Assert.Empty(page.FindAll("[aria-label='Proposals'] tbody tr"));
         var after = Services.GetRequiredService<CatalogueShelf>().Current.Parts;
         Assert.InRange(Rough(after) / Rough(before), 1.12m, 1.4m);
         Assert.InRange(Pull(after) / Pull(before), 0.95m, 1.1m);
