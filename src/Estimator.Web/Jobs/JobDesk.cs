@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Estimator.Data.Jobs;
 using Estimator.Data.Revisions;
 using Estimator.Engine;
-using Estimator.Engine.Changes;
+using Estimator.Engine.Alternates;
 using Estimator.Engine.Edits;
 using Estimator.Engine.House;
 using Estimator.Engine.JobFiles;
@@ -134,7 +134,7 @@ public sealed class JobDesk(JobStore store, EstimateShelf estimates, CatalogueSh
     /// <returns>Whether it was made.</returns>
     public Task<bool> FreezeAsync(string title, JobEstimate estimate)
     {
-        var (before, frozen) = (estimate.House.Job, FrozenWiring.Pin(estimate));
+        var (before, frozen) = (estimate.House.Job, FrozenAlternates.Pin(estimate));
         return AppendAsync(Shown(title), _ => JobEditing.Between(before, frozen, $"{FreezeId}{Guid.NewGuid():N}", Shown(title)), null, default);
     }
 

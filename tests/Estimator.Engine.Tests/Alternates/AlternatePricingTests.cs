@@ -91,6 +91,34 @@ public sealed class AlternatePricingTests
         Assert.All(prices, p => Assert.Empty(ExplanationCheck.Problems(p.Book)));
     }
 
+    // What was offered with a bid can still be taken once the bid is sent: its devices come beside what is frozen, or go, or are exchanged in their place.
+    [Fact]
+    public void Pin_OfAJobWithAlternates_LeavesThemToBeTaken()
+    {
+        var job = With(
+            ("more", "Three more receptacles", MoreReceptacles),
+            ("less", "No smoke alarm", j => j.With(r => r with { Counts = [.. r.Counts.Where(c => c.Kind is not DeviceKind.SmokeAlarm)] })),
+            ("dim", "A dimmer", j => j.With(r => r with { Counts = [.. r.Counts.Select(c => c.Kind is DeviceKind.SinglePoleSwitch ? c with { Kind = DeviceKind.Dimmer } : c)] })),
+            ("own", "A circuit of its own", j => j with { Equipment = j.Equipment.Add(new Equipment { Id = "E9", Kind = EquipmentKind.Refrigerator, Room = "R1", OwnCircuit = true }) }),
+            ("fee", "A larger fee", LargerFee));
+        var sold = SmallJobs.Estimate(job);
+        var frozen = SmallJobs.Estimate(FrozenAlternates.Pin(sold));
+        Assert.True(JobFile.Read(JobFile.Write(frozen.House.Job), "frozen").Ok);
+        foreach (var (id, kind, more) in new[] { ("more", DeviceKind.DuplexReceptacle, 3), ("less", DeviceKind.SmokeAlarm, -1), ("dim", DeviceKind.Dimmer, 1), ("own", DeviceKind.DuplexReceptacle, 0), ("fee", DeviceKind.DuplexReceptacle, 0) })
+        {
+            var taken = AlternatePricing.For(frozen, [id], Catalogues.Shipped);
+            Assert.True(taken.Ok, taken.Ok ? "" : taken.Problem);
+            Assert.Equal(more, Devices(taken.Value.After, kind) - Devices(frozen, kind));
+            Assert.Equal(Math.Sign(AlternatePricing.For(sold, [id], Catalogues.Shipped).Value.Price.Value), Math.Sign(taken.Value.Price.Value));
+        }
+
+        var dimmed = AlternatePricing.For(frozen, ["dim"], Catalogues.Shipped).Value.After;
+        Assert.Equal(frozen.Layout.Devices.Length, dimmed.Layout.Devices.Length);
+        Assert.Equal(frozen.Controls.Groups.Length, dimmed.Controls.Groups.Length);
+
+        static int Devices(JobEstimate estimate, DeviceKind kind) => estimate.Layout.Devices.Count(d => d.Kind == kind);
+    }
+
     [Fact]
     public void UnitPrice_OfACircuit_IsLeftOutWhereNoPanelHasASpace()
     {

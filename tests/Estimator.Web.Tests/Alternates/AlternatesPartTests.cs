@@ -31,6 +31,18 @@ public sealed class AlternatesPartTests : WebContext
     }
 
     [Fact]
+    public async Task EachUsualAlternate_OfASentBid_CanStillBeTaken()
+    {
+        await OpenSampleAsync();
+        var room = RoomActs.All(Desk.Job).First(r => RoomActs.Count(r, DeviceKind.SinglePoleSwitch) + RoomActs.Placed(r, DeviceKind.SinglePoleSwitch) > 0).Id;
+        await Desk.EditAsync("Offer", job => job with { Alternates = [.. UsualAlternate.All.Select(u => u.Make(job, u.Key, room, 3))] }, Token);
+        await PricedAsync();
+        Assert.True(await Desk.FreezeAsync("Sent", (await Desk.ThoroughAsync()).Estimate));
+        var priced = await PricedAsync();
+        Assert.All(priced.Job.Alternates, a => Assert.True(AlternatePricing.For(priced.Estimate, [a.Id], priced.Catalogue.Parts) is { Ok: true }, a.Name));
+    }
+
+    [Fact]
     public async Task UnitPrices_AskedFor_AreTheEnginesAndGoWhenTheJobChanges()
     {
         var priced = await OpenSampleAsync();
