@@ -30,6 +30,9 @@ public sealed class RecalculatedBooks
     private readonly Dictionary<string, byte[]> _books = new(StringComparer.Ordinal);
     private readonly Dictionary<(string Book, string Sheet), List<string[]>> _cells;
 
+    /// <summary>A price of a pack that somebody types into the purchase list, in dollars.</summary>
+    internal const decimal TypedPrice = 123.45m;
+
     public RecalculatedBooks()
     {
         Bid("basement", SampleEstimates.Basement);
@@ -76,6 +79,7 @@ public sealed class RecalculatedBooks
         Rewired();
         Buy("order", [SampleEstimates.Basement]);
         Buy("orders", [SampleEstimates.Basement, SampleEstimates.House]);
+        _books["order_changed"] = BookCells.Changed(_books["order"], book => FirstPack(book).CellRight(4).Value = TypedPrice);
         _books["po_placed"] = PurchaseOrderWorkbook.Write(SampleOrders.Placed, Letterhead.Blank);
         _books["po_happened"] = PurchaseOrderWorkbook.Write(SampleOrders.Happened, Letterhead.Blank);
         foreach (var seed in SampleOrders.Seeds)
@@ -201,4 +205,7 @@ public sealed class RecalculatedBooks
             },
         });
     }
+
+    /// <summary>The box to tick of the first pack of a purchase list.</summary>
+    internal static IXLCell FirstPack(XLWorkbook book) => book.Worksheet("Order").Column(1).CellsUsed().First(c => c.GetString() == "☐");
 }

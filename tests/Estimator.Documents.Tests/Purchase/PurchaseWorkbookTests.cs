@@ -18,6 +18,20 @@ public sealed class PurchaseWorkbookTests(RecalculatedBooks books)
         Assert.Equal(plan.Total.Value, lines.Sum(r => decimal.Round(books.Number(book, "Order", r, 6), 2, MidpointRounding.AwayFromZero)));
     }
 
+    // Copper moves from day to day: a price typed into the list moves the pack's cost and the total by as much.
+    [Fact]
+    public void TypedPrice_MovesTheTotalByItsPacks()
+    {
+        using var open = BookCells.Open(books["order"]);
+        var row = RecalculatedBooks.FirstPack(open).Address.RowNumber;
+        var (total, column) = BookCells.Named(books["order"], "Material");
+        var (packs, price) = (books.Number("order", "Order", row, 3), books.Number("order", "Order", row, 5));
+        Assert.NotEqual(RecalculatedBooks.TypedPrice, price);
+        Assert.Equal(
+            decimal.Round(books.Number("order", "Order", total, column) + (packs * (RecalculatedBooks.TypedPrice - price)), 2, MidpointRounding.AwayFromZero),
+            decimal.Round(books.Number("order_changed", "Order", total, column), 2, MidpointRounding.AwayFromZero));
+    }
+
     [Theory]
     [InlineData("order")]
     [InlineData("orders")]
