@@ -65,7 +65,14 @@ public sealed class HostileTextTests(RunningPages pages)
             at.dispatchEvent(new Event('input', { bubbles: true }));
             at.dispatchEvent(new Event('change', { bubbles: true }));
             at.blur();
-            await new Promise(go => setTimeout(go, 20));
+            // A person sees the page come to rest before the next act: what was typed into a field that is being replaced would go to nobody.
+            await new Promise(go => {
+                const done = () => { seen.disconnect(); go(); };
+                let rest = setTimeout(done, 60);
+                const seen = new MutationObserver(() => { clearTimeout(rest); rest = setTimeout(done, 60); });
+                seen.observe(document.body, { subtree: true, childList: true, attributes: true, characterData: true });
+                setTimeout(done, 2000);
+            });
             window.ran ||= !!document.querySelector('[data-ran]');
         }
         """,

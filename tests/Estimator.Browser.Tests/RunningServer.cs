@@ -35,6 +35,8 @@ internal sealed class RunningServer : IAsyncDisposable
         {
             RedirectStandardOutput = true,
             UseShellExecute = false,
+            // A fault then says in the page what it was.
+            Environment = { ["ASPNETCORE_DETAILEDERRORS"] = "true" },
         })!;
         while (await process.StandardOutput.ReadLineAsync() is { } line)
         {
