@@ -15,10 +15,6 @@ public sealed class DrawnCost
     // Weights are hundred-millionths of the whole, so three hundred factors of ten times the cost stay far inside a long.
     private const long Whole = 100_000_000;
 
-    // The ends of a range, its share and its bins ask for the same draws one after the other; what was drawn last on a thread is kept for the next to ask.
-    [ThreadStatic]
-    private static (ImmutableArray<DrawnFactor> Factors, DrawnCost Cost)? _last;
-
     private DrawnCost(long[] sorted) => Changes = [.. sorted];
 
     /// <summary>How far each draw is off what was worked out, in millionths of the cost, the least first.</summary>
@@ -34,15 +30,19 @@ public sealed class DrawnCost
             throw new ArgumentOutOfRangeException(nameof(draws), draws, $"Accepted: 2 to {MostDraws} draws.");
         }
 
-        ImmutableArray<DrawnFactor> all = [.. factors];
-        if (_last is { } last && last.Cost.Changes.Length == draws && last.Factors.SequenceEqual(all))
+        var sums = new long[draws];
+        foreach (var factor in factors)
         {
-            return last.Cost;
+            DrawStream.AddTo(sums, factor.Stream, factor.Spread, decimal.ToInt64(decimal.Round(factor.SharePercent * (Whole / 100), 0, MidpointRounding.AwayFromZero)));
         }
 
-        var cost = Draw(all, draws);
-        _last = (all, cost);
-        return cost;
+        for (var i = 0; i < draws; i++)
+        {
+            sums[i] /= Whole;
+        }
+
+        Array.Sort(sums);
+        return new DrawnCost(sums);
     }
 
     /// <summary>The change, in percent of the cost, that a share of the draws stays below.</summary>
@@ -59,21 +59,4 @@ public sealed class DrawnCost
     /// <summary>The share of the draws that come to no more than a change, in percent.</summary>
     /// <param name="changePercent">The change, in percent of the cost.</param>
     public decimal ShareTo(decimal changePercent) => Changes.Count(c => c * 100m / Triangle.One <= changePercent) * 100m / Changes.Length;
-
-    private static DrawnCost Draw(ImmutableArray<DrawnFactor> factors, int draws)
-    {
-        var sums = new long[draws];
-        foreach (var factor in factors)
-        {
-            DrawStream.AddTo(sums, factor.Stream, factor.Spread, decimal.ToInt64(decimal.Round(factor.SharePercent * (Whole / 100), 0, MidpointRounding.AwayFromZero)));
-        }
-
-        for (var i = 0; i < draws; i++)
-        {
-            sums[i] /= Whole;
-        }
-
-        Array.Sort(sums);
-        return new DrawnCost(sums);
-    }
 }
