@@ -36,6 +36,5 @@ public static class SmallJobs
 
     public static JobEstimate Estimate(Job job) => JobEstimate.Compute(job, Catalogues.Shipped);
 
-    public static Job With(this Job job, Func<Room, Room> change) =>
-        job with { Levels = [.. job.Levels.Select(l => l with { Rooms = [.. l.Rooms.Select(change)] })] };
+    public static Job With(this Job job, Func<Room, Room> change) => job.WithRooms(change);
 }

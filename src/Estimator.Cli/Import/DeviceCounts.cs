@@ -58,9 +58,8 @@ public sealed record DeviceCounts(string Schema, IReadOnlyList<CountedRoom> Room
         var own = Rooms.Where(r => r.Space.StartsWith(unit, StringComparison.Ordinal)).ToList();
         var fallback = job.Levels[0].Rooms.FirstOrDefault(r => r.Kind is RoomKind.Hall) ?? job.Levels[0].Rooms[0];
         var byRoom = own.ToLookup(r => r.Plan == plan && r.Room is not null ? r.Room : fallback.Id, StringComparer.Ordinal);
-        return job with
+        return job.WithRooms(r => r with { Counts = Counts(byRoom[r.Id]) }) with
         {
-            Levels = [.. job.Levels.Select(l => l with { Rooms = [.. l.Rooms.Select(r => r with { Counts = Counts(byRoom[r.Id]) })] })],
             Equipment = [.. own.SelectMany(r => r.Devices.Where(d => Equipment.ContainsKey(d.Key)).SelectMany(d => Enumerable.Range(1, d.Value)
                 .Select(n => new Equipment { Id = $"{r.Space}-{d.Key}-{n}", Kind = Equipment[d.Key], Name = d.Key, Room = r.Room ?? fallback.Id })))],
             Unknowns = [.. own.SelectMany(r => r.Devices.Where(d => !Kinds.ContainsKey(d.Key) && !Equipment.ContainsKey(d.Key) && d.Key != "panelboard")

@@ -18,12 +18,7 @@ internal sealed record MustHave(string System, int InJob, int Asked, string By)
     internal static IEnumerable<MustHave> Of(JobEstimate estimate)
     {
         var job = estimate.House.Job;
-        var bare = job with
-        {
-            Practice = job.Practice with { ReceptacleSpacing = null },
-            Controls = [],
-            Levels = [.. job.Levels.Select(l => l with { Rooms = [.. l.Rooms.Select(r => r with { Counts = [], Placed = [] })] })],
-        };
+        var bare = job.WithRooms(r => r with { Counts = [], Placed = [] }) with { Practice = job.Practice with { ReceptacleSpacing = null }, Controls = [] };
         var least = CodeMinimum.Propose(bare).Levels.SelectMany(l => l.Rooms).SelectMany(r => r.Counts).ToList();
         // The code asks for a switched light; how many there are beyond the first of a room is usual practice.
         (string System, string By, Func<DeviceKind, bool> Belongs)[] systems =

@@ -18,17 +18,22 @@ public static class FrozenAlternates
     // An alternate that cannot be made any more stays as it is, and says why where it stands.
     private static Alternate Carried(Job before, Job frozen, Alternate alternate)
     {
-        // Pins and controls name devices that an alternate may take away: they are laid over what it makes.
-        var counted = WithRooms(frozen, room => Find(before, room.Id) is { } was ? room with { Counts = was.Counts, Placed = was.Placed } : room) with { Pins = before.Pins, Controls = before.Controls };
+        // An alternate was made of things as they stood, and pins and controls name devices that it may take away: what freezing states is laid over what it makes.
+        var counted = frozen.WithRooms(room => Find(before, room.Id) is { } was ? room with { Counts = was.Counts, Placed = was.Placed } : room) with { Pins = before.Pins, Controls = before.Controls, Equipment = before.Equipment, Panels = before.Panels };
         var with = AlternateChanges.Applied(counted, [alternate.Id]);
         return with.Ok ? AlternateChanges.Of(frozen, alternate.Id, alternate.Name, _ => Placed(before, with.Job, frozen)) : alternate;
     }
 
     private static Job Placed(Job before, Job with, Job frozen)
     {
-        HashSet<string> gone = [];
-        var job = WithRooms(with, room => Find(frozen, room.Id) is { } stands && Find(before, room.Id) is { } was ? Room(was, room, stands, gone) : room);
+        HashSet<string> gone = [.. frozen.Equipment.Select(e => e.Id).Except(with.Equipment.Select(e => e.Id), StringComparer.Ordinal)];
+        var job = with.WithRooms(room => Find(frozen, room.Id) is { } stands && Find(before, room.Id) is { } was ? Room(was, room, stands, gone) : room);
         var own = with.Controls.Where(c => before.Controls.All(b => b.Id != c.Id));
+        job = job with
+        {
+            Equipment = [.. job.Equipment.Select(e => e.At is null && e.Wall is null && frozen.Equipment.FirstOrDefault(f => f.Id == e.Id && f.Room == e.Room) is { } stands ? e with { At = stands.At, Wall = stands.Wall } : e)],
+            Panels = [.. job.Panels.Select(p => p.At is null && p.Wall is null && frozen.Panels.FirstOrDefault(f => f.Id == p.Id && f.Room == p.Room) is { } stands ? p with { At = stands.At, Wall = stands.Wall } : p)],
+        };
         return Removing.Forget(job with { Pins = frozen.Pins, Controls = [.. frozen.Controls, .. own.Where(c => frozen.Controls.All(f => f.Id != c.Id))] }, gone);
     }
 
@@ -73,6 +78,4 @@ public static class FrozenAlternates
     private static Dictionary<(DeviceKind Kind, ServedPlace Serves), int> Counted(Room room) => room.Counts.GroupBy(c => (c.Kind, c.Serves)).ToDictionary(g => g.Key, g => g.Sum(c => c.Count));
 
     private static Room? Find(Job job, string id) => job.Levels.SelectMany(l => l.Rooms).FirstOrDefault(r => r.Id == id);
-
-    private static Job WithRooms(Job job, Func<Room, Room> change) => job with { Levels = [.. job.Levels.Select(l => l with { Rooms = [.. l.Rooms.Select(change)] })] };
 }

@@ -46,7 +46,7 @@ public static class UnitPricing
     private static IEnumerable<(string What, string Where, Job With)> Adds(JobEstimate estimate, Job job) =>
     [
         .. Devices.Select(d => (d.What, Room: Typical(estimate, d.Kind), d.Kind)).Where(d => d.Room is not null).Select(d => (d.What, Name(d.Room!), WithOneMore(job, d.Room!, d.Kind))),
-        .. Typical(estimate, DeviceKind.DuplexReceptacle) is { } room ? [("One more circuit of its own, with its receptacle", Name(room), WithCircuit(job, room))] : Array.Empty<(string, string, Job)>(),
+        .. Typical(estimate, DeviceKind.DuplexReceptacle) is { } room ? [("One more circuit of its own, with its receptacle", Name(room), AddedEquipment.Appliance(job, room.Id))] : Array.Empty<(string, string, Job)>(),
         .. job.Buildings.Select((b, i) => (Building: b, Index: i, Feet: TrenchTo(estimate, b))).Where(b => b.Feet is not null)
             .Select(b => ($"{TrenchFeet} more feet of trench", b.Building.Name.Length > 0 ? b.Building.Name : b.Building.Id, WithTrench(job, b.Index, b.Feet!.Value))),
     ];
@@ -60,21 +60,8 @@ public static class UnitPricing
         return rooms.Count == 0 ? null : rooms[rooms.Count / 2];
     }
 
-    private static Job WithOneMore(Job job, Room room, DeviceKind kind) => job with
-    {
-        Levels = [.. job.Levels.Select(l => l with { Rooms = [.. l.Rooms.Select(r => r.Id == room.Id ? r with { Counts = r.Counts.Add(new DeviceCount { Kind = kind, Count = 1 }) } : r)] })],
-    };
-
-    private static Job WithCircuit(Job job, Room room) => job with
-    {
-        Equipment = job.Equipment.Add(new Equipment { Id = FreeId(job), Kind = EquipmentKind.Refrigerator, Room = room.Id, OwnCircuit = true }),
-    };
-
-    private static string FreeId(Job job)
-    {
-        var taken = job.Equipment.Select(e => e.Id).Concat(job.Panels.Select(p => p.Id)).Concat(job.Levels.SelectMany(l => l.Rooms).SelectMany(r => r.Placed).Select(d => d.Id)).ToHashSet(StringComparer.Ordinal);
-        return Enumerable.Range(1, taken.Count + 1).Select(n => FormattableString.Invariant($"later-{n}")).First(id => !taken.Contains(id));
-    }
+    private static Job WithOneMore(Job job, Room room, DeviceKind kind) =>
+        job.WithRooms(r => r.Id == room.Id ? r with { Counts = r.Counts.Add(new DeviceCount { Kind = kind, Count = 1 }) } : r);
 
     private static Length? TrenchTo(JobEstimate estimate, Building building) =>
         estimate.Takeoff.Lines.FirstOrDefault(l => l.ItemId == Trench) is { } line && line.ByPlace.TryGetValue(building.Id, out var feet) ? Length.FromFeet(feet) : null;

@@ -7,7 +7,7 @@ public static class Removing
 {
     /// <summary>The job without a device that stands in its place.</summary>
     public static Job Device(Job job, string id) => Forget(
-        job with { Levels = [.. job.Levels.Select(l => l with { Rooms = [.. l.Rooms.Select(r => r.Placed.Any(p => p.Id == id) ? r with { Placed = [.. r.Placed.Where(p => p.Id != id)] } : r)] })] },
+        job.WithRooms(r => r.Placed.Any(p => p.Id == id) ? r with { Placed = [.. r.Placed.Where(p => p.Id != id)] } : r),
         new HashSet<string>([id], StringComparer.Ordinal));
 
     /// <summary>The job whose controls and pins name none of these devices and pieces of equipment. What hung behind them is fed anew.</summary>

@@ -76,4 +76,8 @@ public sealed record Job
 
     /// <summary>The catalogue that the job was last priced with, kept on request: file name to CSV text.</summary>
     public ImmutableSortedDictionary<string, CsvText> CatalogueSnapshot { get; init; } = ImmutableSortedDictionary<string, CsvText>.Empty;
+
+    /// <summary>The job with each of its rooms changed.</summary>
+    /// <param name="change">Makes the new room; the same one where nothing changes.</param>
+    public Job WithRooms(Func<Room, Room> change) => this with { Levels = [.. Levels.Select(l => l with { Rooms = [.. l.Rooms.Select(change)] })] };
 }

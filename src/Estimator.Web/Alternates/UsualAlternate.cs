@@ -22,8 +22,8 @@ internal sealed record UsualAlternate(string Key, string Words, bool Counted, bo
         Devices("ceiling", "More ceiling lights", "ceiling light", DeviceKind.CeilingLight),
         Devices("wall", "More wall lights", "wall light", DeviceKind.WallLight),
         new("dimmers", "Dimmers for switches", false, true, (room, _) => $"{room}: dimmers in place of single-pole switches", (job, room, _) => RoomActs.With(job, room, Dimmed)),
-        new("ev", "Outlet for an electric vehicle", false, true, (room, _) => $"{room}: circuit and outlet for an electric vehicle", (job, room, _) => WithEquipment(job, EquipmentKind.EvCharger, room)),
-        new("own", "Circuit of its own for an appliance", false, true, (room, _) => $"{room}: a circuit of its own for an appliance", (job, room, _) => WithEquipment(job, EquipmentKind.Refrigerator, room)),
+        new("ev", "Outlet for an electric vehicle", false, true, (room, _) => $"{room}: circuit and outlet for an electric vehicle", (job, room, _) => AddedEquipment.With(job, EquipmentKind.EvCharger, room)),
+        new("own", "Circuit of its own for an appliance", false, true, (room, _) => $"{room}: a circuit of its own for an appliance", (job, room, _) => AddedEquipment.Appliance(job, room)),
         new("feed", "One ground-fault receptacle first, or breakers", false, false, (_, _) => "Ground-fault protection by breakers", (job, _, _) => job with { Practice = job.Practice with { GroundFaultBy = GroundFaultBy.Breaker } }),
         new("fewer", "Fewer outlets on a circuit", true, false, (_, n) => $"No more than {n} outlets on a 20 A circuit", (job, _, n) => job with { Practice = job.Practice with { OutletsPer20A = n } }),
     ];
@@ -40,11 +40,4 @@ internal sealed record UsualAlternate(string Key, string Words, bool Counted, bo
         Counts = [.. room.Counts.Select(c => c.Kind is DeviceKind.SinglePoleSwitch ? c with { Kind = DeviceKind.Dimmer } : c).GroupBy(c => (c.Kind, c.Serves)).Select(g => g.First() with { Count = g.Sum(c => c.Count) })],
         Placed = [.. room.Placed.Select(d => d.Kind is DeviceKind.SinglePoleSwitch ? d with { Kind = DeviceKind.Dimmer } : d)],
     };
-
-    private static Job WithEquipment(Job job, EquipmentKind kind, string room)
-    {
-        var taken = job.Equipment.Select(e => e.Id).Concat(job.Panels.Select(p => p.Id)).Concat(RoomActs.All(job).SelectMany(r => r.Placed).Select(d => d.Id)).ToHashSet(StringComparer.Ordinal);
-        var id = Enumerable.Range(1, taken.Count + 1).Select(n => $"EX{n}").First(n => !taken.Contains(n));
-        return job with { Equipment = job.Equipment.Add(new Equipment { Id = id, Kind = kind, Room = room, OwnCircuit = true }) };
-    }
 }

@@ -47,7 +47,7 @@ public static class Mends
             j => j with { Practice = j.Practice with { BranchVoltageDropPercent = Percent.FromHundredths(PracticeDefaults.BranchVoltageDropPercent.Number()) } }),
         "conduit-in-finished-walls" => new Mend(
             "Take flexible cable there", "Finished rooms: wired in metal-clad cable",
-            j => j with { Levels = [.. j.Levels.Select(l => l with { Rooms = [.. l.Rooms.Select(r => r.Walls is WallState.Finished ? r with { WiringMethod = WiringMethod.Mc } : r)] })] }),
+            j => j.WithRooms(r => r.Walls is WallState.Finished ? r with { WiringMethod = WiringMethod.Mc } : r)),
         "permissible-loads" or "heating-circuit" => Piece(finding, job) is { } piece
             ? new Mend("Give it its own circuit", $"{EquipmentWords.Of(piece)}: a circuit of its own", j => EquipmentActs.With(j, piece.Id, e => e with { OwnCircuit = true }))
             : null,

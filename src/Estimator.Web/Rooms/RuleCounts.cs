@@ -20,11 +20,7 @@ public sealed class RuleCounts
     /// <summary>Works them out: the proposal for the same rooms without any device.</summary>
     public static RuleCounts For(Job job)
     {
-        var bare = job with
-        {
-            Practice = job.Practice with { ReceptacleSpacing = null },
-            Levels = [.. job.Levels.Select(l => l with { Rooms = [.. l.Rooms.Select(r => r with { Counts = [], Placed = [] })] })],
-        };
+        var bare = job.WithRooms(r => r with { Counts = [], Placed = [] }) with { Practice = job.Practice with { ReceptacleSpacing = null } };
         // Switches and lights of a proposal are practice; receptacles and alarms are what the rule counts.
         var counts = RoomActs.All(CodeMinimum.Propose(bare)).SelectMany(r => r.Counts.Where(c => c.Kind is DeviceKind.DuplexReceptacle || c.Kind.IsAlarm())
             .Select(c => (Key: (r.Id, c.Kind), c.Count)));

@@ -25,11 +25,8 @@ public static class SiteActs
     public static Job Building(Job job, string id, Func<Building, Building> change) => job with { Buildings = [.. job.Buildings.Select(b => b.Id == id ? change(b) : b)] };
 
     /// <summary>The job without a building; its rooms are then the house's.</summary>
-    public static Job RemoveBuilding(Job job, string id) => job with
-    {
-        Buildings = [.. job.Buildings.Where(b => b.Id != id)],
-        Levels = [.. job.Levels.Select(l => l with { Rooms = [.. l.Rooms.Select(r => r.Building == id ? r with { Building = null } : r)] })],
-    };
+    public static Job RemoveBuilding(Job job, string id) =>
+        job.WithRooms(r => r.Building == id ? r with { Building = null } : r) with { Buildings = [.. job.Buildings.Where(b => b.Id != id)] };
 
     /// <summary>The job with an unknown changed.</summary>
     public static Job Unknown(Job job, string id, Func<Unknown, Unknown> change) => job with { Unknowns = [.. job.Unknowns.Select(u => u.Id == id ? change(u) : u)] };

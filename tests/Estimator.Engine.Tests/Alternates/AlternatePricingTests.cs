@@ -120,6 +120,17 @@ public sealed class AlternatePricingTests
     }
 
     [Fact]
+    public void Pin_OfAnAlternateThatLeavesEquipmentOut_LeavesItToBeTaken()
+    {
+        var with = AddedEquipment.Appliance(Base, "R1");
+        var job = with with { Alternates = [AlternateChanges.Of(with, "out", "No refrigerator", j => j with { Equipment = [] })] };
+        var taken = AlternatePricing.For(SmallJobs.Estimate(FrozenAlternates.Pin(SmallJobs.Estimate(job))), ["out"], Catalogues.Shipped);
+        Assert.True(taken.Ok, taken.Ok ? "" : taken.Problem);
+        Assert.Empty(taken.Value.After.Layout.Equipment);
+        Assert.True(taken.Value.Price.Value < 0);
+    }
+
+    [Fact]
     public void UnitPrice_OfACircuit_IsLeftOutWhereNoPanelHasASpace()
     {
         var full = Base with { Panels = [Base.Panels[0] with { Existing = true, Spaces = 2 }] };
